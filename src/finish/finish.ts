@@ -6,6 +6,7 @@
  * outermost dried surface; uncertainty is an RMS CIEDE2000. [ISO2813]
  */
 import * as v from 'valibot';
+import { lightIds } from '../colour/illuminant.ts';
 
 /** Longest name, note or id that is kept; longer text is refused so that screens stay readable. */
 export const longestName = 120;
@@ -21,10 +22,7 @@ export const idSchema = v.pipe(
 );
 export const nameSchema = v.pipe(v.string(), v.minLength(1), v.maxLength(longestName));
 
-export const lightIds = ['D65', 'A', 'LED-B3', 'D50', 'FL11'] as const;
 export const lightSchema = v.picklist(lightIds);
-/** The five lights the product computes with: CIE D65, A, LED-B3, D50 and FL11. */
-export type LightId = (typeof lightIds)[number];
 
 export const colourSchema = v.union([
   v.strictObject({ srgb: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)) }),

@@ -1,0 +1,38 @@
+/**
+ * The comparison of a build's alternatives as terminal, page and files receive it.
+ */
+import type { Evidence, ScoreKey } from './evidence.ts';
+
+/** One alternative's score sheet. */
+export interface ScoreSheet {
+  readonly id: string;
+  readonly letter: string;
+  readonly name: string;
+  /** Weighted geometric mean of the six scores, 0–100. */
+  readonly overall: number;
+  readonly overallWithoutReadiness: number;
+  /** No other alternative is at least as good on every score and better on one. */
+  readonly pareto: boolean;
+  /** Rules this alternative breaks, each as a sentence that says which and why. */
+  readonly broken: readonly string[];
+  /** Each 0–100. */
+  readonly scores: Readonly<Record<ScoreKey, number>>;
+  /** Worst first. */
+  readonly evidence: readonly Evidence[];
+}
+
+/** In how many of 100 seeded draws over colour uncertainty `a` stays ahead of `b`. */
+export interface Closeness {
+  readonly a: string;
+  readonly b: string;
+  readonly aheadIn100: number;
+}
+
+export interface Comparison {
+  readonly light: string;
+  readonly distanceMm: number;
+  /** ISO date the readiness was counted from. */
+  readonly today: string;
+  readonly alternatives: readonly ScoreSheet[];
+  readonly closeness: readonly Closeness[];
+}
