@@ -20,12 +20,18 @@ export const idSchema = v.pipe(
   v.regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'lower-case letters, digits and single hyphens'),
   v.maxLength(60),
 );
-export const nameSchema = v.pipe(v.string(), v.minLength(1), v.maxLength(longestName));
+export const nameSchema = v.pipe(
+  v.string(),
+  v.regex(/^[^\r\n\t]*\S[^\r\n\t]*$/, 'one line of text, not blank'),
+  v.maxLength(longestName),
+);
 
 export const lightSchema = v.picklist(lightIds);
 
 export const colourSchema = v.union([
-  v.strictObject({ srgb: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)) }),
+  v.strictObject({
+    srgb: v.pipe(v.string(), v.regex(/^#[0-9a-fA-F]{6}$/, 'a colour like #1a2b3c')),
+  }),
   v.strictObject({
     lab: v.tuple([finite(0, 100), finite(-160, 160), finite(-160, 160)]),
     light: v.optional(v.picklist(['D65', 'D50']), 'D65'),
