@@ -87,7 +87,10 @@ export const alternativeSchema = v.strictObject({
   id: idSchema,
   name: nameSchema,
   note: v.optional(v.pipe(v.string(), v.maxLength(2000))),
-  /** Finish of every open part, by part id; settled parts keep theirs. */
+  /**
+   * Finish of every open part, by part id. A settled part keeps its finish unless it is named
+   * here, which for a painted part means stripping it.
+   */
   choices: v.record(idSchema, finishRefSchema),
 });
 export type Alternative = v.InferOutput<typeof alternativeSchema>;
@@ -153,7 +156,7 @@ export function assignmentOf(build: Build, alternative: Alternative): Map<string
   return new Map(
     build.parts.map((part) => [
       part.id,
-      isOpen(part) ? (alternative.choices[part.id] ?? part.candidates[0]!) : part.finish,
+      alternative.choices[part.id] ?? (isOpen(part) ? part.candidates[0]! : part.finish),
     ]),
   );
 }

@@ -1,0 +1,171 @@
+/** Why the accent score is what it is: which colours are accents, where, and what would echo. */
+import { zones } from '../../car/table.ts';
+import type { Evidence } from '../evidence.ts';
+import {
+  furtherAccentCost,
+  noAccentBodyEchoed,
+  oneColourCost,
+  secondAccentCost,
+  togetherEnough,
+} from '../judgement.ts';
+import { type Accent, type AccentBalance, type Showing, showingOf } from '../six/accent.ts';
+import { evidenceAbout, inWords, namesOf, quantity, type Scheme, surfaceAt } from './scheme.ts';
+
+/** Zones as they stand in a sentence. */
+const zoneNames: Readonly<Record<string, string>> = {
+  nose: 'nose',
+  bonnet: 'bonnet',
+  flank: 'flanks',
+  wheels: 'wheels',
+  cabin: 'cabin',
+  deck: 'rear deck',
+  tail: 'tail',
+};
+
+/** Names of zones in words: `nose and cabin`. */
+export const zonesInWords = (positions: readonly number[]): string =>
+  inWords(positions.map((z) => zoneNames[zones[z]!]!));
+
+/** Evidence for accent balance. */
+export function accentEvidence(scheme: Scheme): Evidence[] {
+  const balance = scheme.terms.balance(scheme.choice);
+  const share = 1 / Math.max(1, balance.count);
+  return [
+    ...balance.accents.map((accent) => accentFinding(scheme, accent, share)),
+    ...absence(scheme, balance),
+    ...crowding(scheme, balance),
+    ...sizeRemarks(scheme, balance),
+  ];
+}
+
+function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence {
+  const cost = accent.membership * accent.cost * share;
+  const isOrphan = accent.zones.length < 2;
+  const kind = isOrphan
+    ? 'orphan'
+    : accent.together < togetherEnough
+      ? 'apart'
+      : accent.reads < 0.5
+        ? 'faint-accent'
+        : 'echoed';
+  const echo = kind === 'orphan' || kind === 'apart' ? bestEchoes(scheme, accent) : undefined;
+  return evidenceAbout(
+    scheme,
+    'accent',
+    kind,
+    accent.surfaces,
+    cost,
+    {
+      share: quantity(accent.sharePercent, '% of the car'),
+      together: quantity(100 * accent.together, 'of 100 looks'),
+      reads: quantity(100 * accent.reads, 'of 100'),
+      ...(echo === undefined ? {} : { echoed: quantity(100 * echo.together, 'of 100 looks') }),
+    },
+    {
+      family: familyName(scheme, accent),
+      zones: zonesInWords(accent.zones),
+      parts: namesOf(scheme, accent.surfaces),
+      ...(echo === undefined ? {} : { echoes: echo.names }),
+    },
+  );
+}
+
+const familyName = (scheme: Scheme, showing: Showing): string =>
+  scheme.terms.families[showing.family]!.name;
+
+/** The one or two features that, wearing this colour, would show it in another zone most often. */
+function bestEchoes(scheme: Scheme, accent: Accent) {
+  const { scene, painted } = scheme.terms;
+  const tries = scene.surfaces.flatMap((surface, at) => {
+    if (surface.role !== 'feature' || surface.given !== undefined) return [];
+    if (at === scene.main || accent.surfaces.includes(at)) return [];
+    const shown = showingOf(scene, accent.family, [...accent.surfaces, at], painted);
+    const isSmall = shown.sharePercent < 3 && shown.ownZones.length === 0;
+    return isSmall && shown.zones.length > 1 && shown.together > accent.together + 0.1
+      ? [{ at, together: shown.together }]
+      : [];
+  });
+  tries.sort((one, other) => other.together - one.together || one.at - other.at);
+  const best = tries.slice(0, 2);
+  if (best.length === 0) return undefined;
+  const names = inWords(
+    best.map(({ at }) => surfaceAt(scheme, at).name),
+    'or',
+  );
+  return { names, together: best[0]!.together };
+}
+
+function absence(scheme: Scheme, balance: AccentBalance): Evidence[] {
+  if (balance.count >= 1) return [];
+  const cost = (1 - balance.count) * balance.noneCost;
+  const kind =
+    balance.noneCost < noAccentBodyEchoed
+      ? 'tonal'
+      : balance.bodyEchoPercent > 0
+        ? 'body-carried-in'
+        : 'no-accent';
+  const main = scheme.terms.scene.main;
+  return [
+    evidenceAbout(scheme, 'accent', kind, [main], cost, {
+      echo: quantity(balance.bodyEchoPercent, '% of the zone'),
+    }),
+  ];
+}
+
+function crowding(scheme: Scheme, balance: AccentBalance): Evidence[] {
+  const found: Evidence[] = [];
+  const second = secondAccentCost * Math.min(1, Math.max(0, balance.count - 1));
+  const further = furtherAccentCost * Math.max(0, balance.count - 2);
+  if (second + further > 0) {
+    const surfaces = balance.accents.flatMap((accent) => accent.surfaces);
+    found.push(
+      evidenceAbout(
+        scheme,
+        'accent',
+        further > 0 ? 'competing' : 'two-accents',
+        surfaces,
+        second + further,
+        { count: quantity(balance.accents.length, 'accents') },
+        { families: inWords(balance.accents.map((accent) => familyName(scheme, accent))) },
+      ),
+    );
+  }
+  if (balance.isOneColour) {
+    const main = scheme.terms.scene.main;
+    const family = scheme.terms.familyOf[main]![scheme.choice[main]!]!;
+    const words = { family: scheme.terms.families[family]!.name };
+    found.push(evidenceAbout(scheme, 'accent', 'one-colour', [main], oneColourCost, {}, words));
+  }
+  return found;
+}
+
+/** Remarks without cost: colours that are a zone's own, too much to be an accent, or a detail. */
+function sizeRemarks(scheme: Scheme, balance: AccentBalance): Evidence[] {
+  const { scene, families, familyOf } = scheme.terms;
+  const body = familyOf[scene.main]![scheme.choice[scene.main]!]!;
+  return balance.showings.flatMap((showing) => {
+    const isCounted = balance.accents.some(({ family }) => family === showing.family);
+    if (showing.family === body || isCounted || !families[showing.family]!.isLoud) return [];
+    const kind =
+      showing.ownZones.length > 0
+        ? 'zone-colour'
+        : showing.sharePercent > 3
+          ? 'second-colour'
+          : 'detail';
+    return [
+      evidenceAbout(
+        scheme,
+        'accent',
+        kind,
+        showing.surfaces,
+        0,
+        { share: quantity(showing.sharePercent, '% of the car') },
+        {
+          family: familyName(scheme, showing),
+          zones: zonesInWords(showing.ownZones.length > 0 ? showing.ownZones : showing.zones),
+          parts: namesOf(scheme, showing.surfaces),
+        },
+      ),
+    ];
+  });
+}
