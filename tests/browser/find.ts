@@ -23,7 +23,7 @@ const macHomes = ['Chromium', 'Google Chrome', 'Microsoft Edge'].flatMap((name) 
 );
 
 const windowsHomes = (env: NodeJS.ProcessEnv): string[] =>
-  [env['PROGRAMFILES'], env['PROGRAMFILES(X86)'], env['LOCALAPPDATA']]
+  [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA]
     .filter((folder) => folder !== undefined)
     .flatMap((folder) => [
       join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe'),
@@ -36,9 +36,9 @@ export function findBrowser(
   env: NodeJS.ProcessEnv = process.env,
   platform: NodeJS.Platform = process.platform,
 ): string | undefined {
-  const named = env['BROWSER_PATH'];
+  const named = env.BROWSER_PATH;
   if (named !== undefined && named !== '') return isFile(named) ? named : undefined;
-  const folders = (env['PATH'] ?? '').split(delimiter).filter((folder) => folder !== '');
+  const folders = (env.PATH ?? '').split(delimiter).filter((folder) => folder !== '');
   const homes =
     platform === 'win32'
       ? windowsHomes(env)

@@ -33,7 +33,7 @@ function installChromium(): number {
   return 0;
 }
 
-const named = process.env['BROWSER_PATH'];
+const named = process.env.BROWSER_PATH;
 if (findBrowser() === undefined && !named && isDebianRoot()) installChromium();
 
 const browser = findBrowser();

@@ -1,0 +1,21 @@
+/**
+ * How every suite runs: `npm test`. Journeys in a real browser get long limits, because software
+ * rendering on a small machine is slow; nothing here asserts on time.
+ */
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  test: {
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    environment: 'node',
+    testTimeout: 60_000,
+    hookTimeout: 180_000,
+    // A suite that matches no file, or a test left focused, must not pass for a green run.
+    passWithNoTests: false,
+    allowOnly: false,
+  },
+});
