@@ -9,7 +9,7 @@
  */
 import * as v from 'valibot';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
-import { syntaxFaultOf } from './syntax.ts';
+import { syntaxFaultOf } from './text/syntax.ts';
 
 /** Text longer than this many bytes is refused before it is parsed. */
 export const mostBytes = 64_000_000;
