@@ -1,0 +1,67 @@
+/**
+ * What must be bought before this assignment can be sprayed? Counts bottles, not finishes: one
+ * bottle shared by two finishes, an undercoat and a clear is bought once. A part that is painted
+ * already and keeps its finish needs nothing.
+ *
+ * One bottle id is one thing on the shelf, whichever rack names it; if any finish of the build
+ * says it is on hand, it is, and of differing lead times the longest counts (our judgement: the
+ * cautious reading of a file that disagrees with itself).
+ */
+import { type Bottle, bottlesOf } from '../finish/finish.ts';
+import { type Build, type FinishRef, finishesByRef, isOpen, type Part } from './build.ts';
+
+/** A finish for each part, by part id. */
+export type Assignment = ReadonlyMap<string, FinishRef>;
+
+/** A bottle to buy, and the parts that wait for it. */
+export interface BottleToBuy {
+  readonly bottle: Bottle;
+  readonly parts: readonly string[];
+}
+
+/** Whether the part still has to be sprayed to wear `ref`: not painted, or painted otherwise. */
+export const isToSpray = (part: Part, ref: FinishRef): boolean =>
+  isOpen(part) || !part.painted || part.finish !== ref;
+
+/** Whether the part wears other paint now, which has to come off first. */
+export const isToStrip = (part: Part, ref: FinishRef): boolean =>
+  !isOpen(part) && part.painted && part.finish !== ref;
+
+/** Every bottle of the build by id, as the shelf holds it: on hand anywhere is on hand. */
+export function shelfOf(build: Build): Map<string, Bottle> {
+  const shelf = new Map<string, Bottle>();
+  for (const bottle of build.finishes.flatMap(bottlesOf)) {
+    const known = shelf.get(bottle.id);
+    if (known === undefined) {
+      shelf.set(bottle.id, bottle);
+      continue;
+    }
+    shelf.set(bottle.id, {
+      ...known,
+      onHand: known.onHand || bottle.onHand,
+      leadDays: Math.max(known.leadDays, bottle.leadDays),
+    });
+  }
+  return shelf;
+}
+
+/** Bottles not on hand that the assignment needs, in the order the parts first need them. */
+export function bottlesToBuy(build: Build, assignment: Assignment): BottleToBuy[] {
+  const finishes = finishesByRef(build);
+  const shelf = shelfOf(build);
+  const waiting = new Map<string, string[]>();
+  for (const part of build.parts) {
+    const ref = assignment.get(part.id);
+    if (ref === undefined || !isToSpray(part, ref)) continue;
+    const finish = finishes.get(ref);
+    for (const { id } of finish === undefined ? [] : bottlesOf(finish)) {
+      if (shelf.get(id)!.onHand) continue;
+      waiting.set(id, [...(waiting.get(id) ?? []), part.id]);
+    }
+  }
+  return [...waiting].map(([id, parts]) => ({ bottle: shelf.get(id)!, parts }));
+}
+
+/** Days until the last of these bottles is here when all are ordered at once; none: 0. */
+export const longestLeadDays = (toBuy: readonly BottleToBuy[]): number =>
+  toBuy.reduce((longest, { bottle }) => Math.max(longest, bottle.leadDays), 0);
