@@ -7,7 +7,7 @@
  */
 import type { Xyz } from '../ground/unit.ts';
 import { asXyz } from '../ground/unit.ts';
-import { weightsOf } from './weights.ts';
+import { weightsOf } from './table/weights.ts';
 
 /** The five lights the product computes with: CIE D65, A, LED-B3, D50 and FL11. [CIE015] */
 export const lightIds = ['D65', 'A', 'LED-B3', 'D50', 'FL11'] as const;

@@ -12,7 +12,7 @@ import type { LightId } from './illuminant.ts';
 import { lightIds, whiteOf } from './illuminant.ts';
 import { labFromXyz } from './lab.ts';
 import { checkTable, resampled } from './resample.ts';
-import { weightsOf } from './weights.ts';
+import { weightsOf } from './table/weights.ts';
 
 export const firstNm = 380;
 export const lastNm = 780;

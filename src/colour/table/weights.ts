@@ -7,7 +7,7 @@
  * [CIE015]. Printed to eight decimals. Plain 10 nm sums would be wrong for the line spectrum of
  * FL11 (its white would sit at xy 0.4050 0.3927 instead of 0.3805 0.3769).
  */
-import type { LightId } from './illuminant.ts';
+import type { LightId } from '../illuminant.ts';
 
 /** Weights of the 41 bands for one light: one list per tristimulus value. */
 export interface Weights {
