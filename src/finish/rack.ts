@@ -7,7 +7,7 @@
  * in two ways, face and flop on a paint without flake). At most 20,000 finishes, our judgement.
  */
 import * as v from 'valibot';
-import { checkTable } from '../colour/resample.ts';
+import { reflectanceFromTable } from '../colour/spectrum.ts';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
 import {
   type Bottle,
@@ -50,20 +50,31 @@ export const textOfRack = (rack: Rack): string => `${JSON.stringify(rack, null, 
 
 /** Faults between the finishes of one set, and inside each beyond what its schema says. */
 export function rackFaults(finishes: readonly Finish[]): Problem[] {
-  const seen = new Set<string>();
+  const faultsBeside = rackCheck();
+  return finishes.flatMap((finish) => faultsBeside(finish, `finishes › ${finish.id}`));
+}
+
+/**
+ * A check that takes one finish after another and tells what is wrong with it, alone and beside
+ * those that passed before it.
+ */
+export function rackCheck(): (finish: Finish, place: string) => Problem[] {
+  const ids = new Set<string>();
   const bottles = new Map<string, Bottle>();
-  return finishes.flatMap((finish) => {
-    const place = `finishes › ${finish.id}`;
+  return (finish, place) => {
     const problems = finishFaults(finish, place);
-    if (seen.has(finish.id)) problems.push(duplicate(finish, place));
-    seen.add(finish.id);
-    for (const bottle of bottlesOf(finish)) {
+    if (ids.has(finish.id)) problems.push(duplicate(finish, place));
+    const own = bottlesOf(finish);
+    for (const bottle of own) {
       const first = bottles.get(bottle.id) ?? bottle;
-      bottles.set(bottle.id, first);
       if (!isSameBottle(first, bottle)) problems.push(bottleClash(first, bottle, place));
     }
+    if (problems.length === 0) {
+      ids.add(finish.id);
+      for (const bottle of own) bottles.set(bottle.id, bottle);
+    }
     return problems;
-  });
+  };
 }
 
 /** Faults inside one finish that its schema cannot see. */
@@ -117,7 +128,7 @@ const coloursOf = (finish: Finish): [field: string, colour: Colour][] =>
 function spectrumFaults(colour: Colour, place: string): Problem[] {
   if (!('spectrum' in colour)) return [];
   try {
-    checkTable(colour.spectrum.nm, colour.spectrum.reflectance);
+    reflectanceFromTable(colour.spectrum.nm, colour.spectrum.reflectance);
     return [];
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
