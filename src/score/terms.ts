@@ -59,13 +59,14 @@ export interface Terms extends TermsInput {
 /** Values kept per pair of candidates: four costs, and how well the reading reads (0–1). */
 const cellSize = 5;
 
-/** The terms of a scene and its candidates. */
-export function termsOf(input: TermsInput): Terms {
+/** The terms of a scene and its candidates; families are found unless they are handed in. */
+export function termsOf(input: TermsInput, known?: readonly Family[]): Terms {
   const { scene, candidates, tonal, mustRead } = input;
   const isGiven = (at: number): boolean => scene.surfaces[at]!.given !== undefined;
-  const families = familiesOf(
-    candidates.flatMap((list, at) => (isGiven(at) ? [] : list.map(({ worn }) => worn))),
+  const chosen = candidates.flatMap((list, at) =>
+    isGiven(at) ? [] : list.map(({ worn }) => worn),
   );
+  const families = known ?? familiesOf(chosen);
   const familyByRef = new Map(
     families.flatMap((family, f) => family.members.map((member) => [member.ref, f] as const)),
   );

@@ -1,0 +1,147 @@
+/**
+ * Every finding in words. The one place where evidence becomes language, so terminal, page and
+ * files say the same. Sentences avoid verbs that would have to agree with a part's name, since
+ * parts are named by the builder.
+ */
+import type { Evidence } from './evidence.ts';
+import { figure } from './finding/figure.ts';
+
+type Writer = (number: (key: string) => number, word: (key: string) => string) => string;
+
+/** Size and distance as a phrase. */
+const seen = (n: (key: string) => number): string =>
+  `${figure(n('size'), 1)} mm seen from ${figure(n('distance'))} mm`;
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const plural = (count: number, one: string): string =>
+  `${figure(count)} ${one}${Math.round(count) === 1 ? '' : 's'}`;
+
+const writers: Readonly<Record<string, Writer>> = {
+  'contrast/lost': (n, w) =>
+    `Hard to tell ${w('part')} from ${w('neighbour')}: ${seen(n)}, ΔL* ${figure(n('deltaL'))} ` +
+    `(ΔE2000 ${figure(n('deltaE'))}). Match them, or part them by about ΔL* ${figure(n('needed'))}.`,
+  'contrast/weak': (n, w) =>
+    `Only weakly apart: ${w('part')} and ${w('neighbour')}, ${seen(n)}, ΔL* ` +
+    `${figure(n('deltaL'))}. About ΔL* ${figure(n('needed'))} would be likely to read.`,
+  'contrast/wasted': (n, w) =>
+    `Nobody will tell ${w('part')} from ${w('neighbour')} (ΔE2000 ${figure(n('deltaE'), 1)}): ` +
+    'one bottle would do for both.',
+  'contrast/must-read': (_, w) =>
+    `Meant to read, yet ${w('part')} and ${w('neighbour')} wear the same finish, ${w('finish')}.`,
+  'contrast/too-small': (n, w) =>
+    `Too small to judge at this distance: ${w('part')} against ${w('neighbour')}, ${seen(n)}.`,
+  'contrast/reads': (_, w) => `Likely to read clearly: ${w('parts')}.`,
+
+  'accent/orphan': (n, w) =>
+    `${capital(w('family'))} shows ${w('zones') === '' ? 'in one place' : `on the ${w('zones')}`} ` +
+    `only (${w('parts')}, ${figure(n('share'), 1)} % of the car)${echoes(n, w)}`,
+  'accent/apart': (n, w) =>
+    `${capital(w('family'))} shows twice (${w('parts')}) but is seldom seen together: in ` +
+    `${figure(n('together'))} of 100 looks${echoes(n, w)}`,
+  'accent/faint-accent': (_, w) =>
+    `${capital(w('family'))} is the accent (${w('parts')}) but hardly stands out from what is ` +
+    'beside it.',
+  'accent/echoed': (n, w) =>
+    `${capital(w('family'))} ties in: ${w('parts')}, seen together in ` +
+    `${figure(n('together'))} of 100 looks.`,
+  'accent/no-accent': () => 'No accent: nothing small stands out in a colour of its own.',
+  'accent/body-carried-in': (n) =>
+    `No accent, but the body colour is carried in (${figure(n('echo'))} % of the cabin or wheels).`,
+  'accent/tonal': () => 'No accent, as meant in a tonal scheme.',
+  'accent/two-accents': (_, w) => `Two accents share the eye: ${w('families')}.`,
+  'accent/competing': (n, w) =>
+    `${plural(n('count'), 'accent')} compete: ${w('families')}. Two are usually plenty.`,
+  'accent/one-colour': (_, w) => `Nearly everything is ${w('family')}: nothing answers the body.`,
+  'accent/zone-colour': (n, w) =>
+    `${capital(w('family'))} is the colour of the ${w('zones')} rather than an accent ` +
+    `(${figure(n('share'), 1)} % of the car).`,
+  'accent/second-colour': (n, w) =>
+    `${capital(w('family'))} is too large for an accent: a second colour, ` +
+    `${figure(n('share'), 1)} % of the car.`,
+  'accent/detail': (_, w) => `A mere detail: ${w('family')} on ${w('parts')}.`,
+
+  'sheen/near-miss': (n, w) =>
+    `Nearly equal sheen reads as a mistake: ${w('part')} at ${figure(n('duller'))} GU beside ` +
+    `${w('neighbour')} at ${figure(n('shinier'))} GU. Match them` +
+    `${Number.isFinite(n('clearBelow')) ? `, or go to ${figure(n('clearBelow'))} GU or duller` : ''}.`,
+  'sheen/deliberate': (n, w) =>
+    `Clearly apart in sheen, as if meant: ${w('part')} at ${figure(n('duller'))} GU, ` +
+    `${w('neighbour')} at ${figure(n('shinier'))} GU.`,
+  'sheen/flake-without-clear': (n, w) =>
+    `${capital(w('effect'))} without gloss clear: ${w('part')} at ${figure(n('gloss'))} GU; ` +
+    `${w('finish')} usually wants ${figure(n('usual'))} GU or more to show its depth.`,
+
+  'harmony/nearly-same': (n, w) =>
+    `Nearly the same colour: ${w('part')} and ${w('neighbour')}, ΔE2000 ` +
+    `${figure(n('deltaE'), 1)}. Match them, or part them by about ${figure(n('plainlyTwo'))}.`,
+  'harmony/relation': (n, w) =>
+    `Beside ${w('part')}, ${w('neighbour')}: hue ${figure(n('hueApart'))}° apart, ` +
+    `${comparison(n)}. ${opinion(n('opinion'))}`,
+  'harmony/relation-neutral': (n, w) =>
+    `Beside ${w('part')}, ${w('neighbour')}: ${comparison(n)}. ${opinion(n('opinion'))}`,
+
+  'steadiness/fades-under-light': (n, w) =>
+    `Under ${w('light')} ${w('part')} and ${w('neighbour')} come closer: ` +
+    `${figure(n('daylight'), 1)} visible steps by day, ${figure(n('worst'), 1)} there.`,
+  'steadiness/fades-for-eyes': (n, w) =>
+    `To ${w('eyes')} eyes ${w('part')} and ${w('neighbour')} come closer: ` +
+    `${figure(n('daylight'), 1)} visible steps for most, ${figure(n('worst'), 1)} for them. ` +
+    `ΔL* is ${figure(n('deltaL'))}; more of it would hold.`,
+  'steadiness/weak-anywhere': (n, w) =>
+    `Weak by any light: ${w('part')} against ${w('neighbour')}, ` +
+    `${figure(n('daylight'), 1)} visible steps by day.`,
+  'steadiness/steady': (_, w) =>
+    `Holds under lamp and LED and for colour-weak eyes: ${w('parts')}.`,
+
+  'readiness/to-buy': (_, w) => `To buy: ${w('bottle')}, for ${w('parts')}.`,
+  'readiness/to-strip': (_, w) =>
+    `Painted already: ${w('part')} would have to be stripped and sprayed again.`,
+  'readiness/late': (n, w) =>
+    `${plural(n('days'), 'day')} until all has cured at the earliest, ${plural(n('late'), 'day')} past the date wanted; ` +
+    `${w('part')} takes longest.`,
+  'readiness/in-time': (n, w) =>
+    `${plural(n('days'), 'day')} until all has cured at the earliest, within the date wanted; ` +
+    `${w('part')} takes longest.`,
+  'readiness/days-needed': (n, w) =>
+    `${plural(n('days'), 'day')} until all has cured at the earliest; ${w('part')} takes longest.`,
+  'readiness/all-on-hand': () => 'Everything is on hand.',
+};
+
+function echoes(n: (key: string) => number, w: (key: string) => string): string {
+  const names = w('echoes');
+  if (names === '') return '.';
+  return `. On ${names} too it would be seen together in ${figure(n('echoed'))} of 100 looks.`;
+}
+
+function comparison(n: (key: string) => number): string {
+  const lightness = n('deltaL');
+  const chroma = n('deltaC');
+  const light =
+    Math.abs(lightness) < 3
+      ? 'equally light'
+      : `${lightness > 0 ? 'lighter' : 'darker'} by ΔL* ${figure(Math.abs(lightness))}`;
+  const quiet =
+    Math.abs(chroma) < 5
+      ? 'equally strong in colour'
+      : chroma > 0
+        ? 'stronger in colour'
+        : 'quieter';
+  return `${light}, ${quiet}`;
+}
+
+const opinion = (ch: number): string =>
+  `A 2006 experiment’s formula gives the pair ${figure(ch, 2)} on its scale of about −1.2 to ` +
+  '+1.4: one opinion, not scored.';
+
+/** The finding in one sentence or two. */
+export function sentenceOf(evidence: Evidence): string {
+  const writer = writers[`${evidence.score}/${evidence.kind}`];
+  if (writer === undefined) throw new Error(`no words for ${evidence.score}/${evidence.kind}`);
+  return writer(
+    (key) => evidence.numbers[key]?.value ?? Number.NaN,
+    (key) => evidence.words[key] ?? '',
+  );
+}
+
+/** Every kind of finding there are words for, as `score/kind`. */
+export const findingKinds: readonly string[] = Object.keys(writers);

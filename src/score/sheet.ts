@@ -1,0 +1,134 @@
+/**
+ * Which alternative is better, by how much, and why?
+ *
+ * In: a build, its car's sight table, and today's date. Out: a comparison: six scores 0–100, the
+ * overall as their weighted geometric mean, evidence worst first, broken rules, the Pareto mark
+ * and closeness. Definitions: DEVELOPERS.md, *The scores*.
+ */
+
+import type { Alternative } from '../build/build.ts';
+import {
+  assignmentOf,
+  type Build,
+  defaultWeights,
+  letterOf,
+  type Weights,
+} from '../build/build.ts';
+import { brokenRules } from '../build/rule.ts';
+import type { SightTable } from '../car/table.ts';
+import type { Closeness, Comparison, ScoreSheet } from './comparison.ts';
+import { aheadIn100 } from './confidence.ts';
+import { type Evidence, type ScoreKey, scoreKeys } from './evidence.ts';
+import { accentEvidence } from './finding/accent.ts';
+import { contrastEvidence } from './finding/contrast.ts';
+import { harmonyEvidence } from './finding/harmony.ts';
+import { readinessEvidence } from './finding/readiness.ts';
+import { type Scheme, schemeOf } from './finding/scheme.ts';
+import { sheenEvidence } from './finding/sheen.ts';
+import { steadinessEvidence } from './finding/steadiness.ts';
+import { type Judged, type Judging, judge } from './judged.ts';
+import { overallOf, scoreOfCost } from './terms.ts';
+
+/** How to compare; `withoutCloseness` skips the draws and leaves `closeness` empty. */
+export interface Comparing extends Judging {
+  readonly withoutCloseness?: boolean;
+}
+
+/** Compares every alternative of a build. */
+export function compareAlternatives(
+  build: Build,
+  sight: SightTable,
+  judging: Comparing,
+): Comparison {
+  const judged = judge(build, sight, judging);
+  const sheets = build.alternatives.map((alternative, at) => sheetOf(judged, alternative, at));
+  const costs = sheets.map(({ costs: six }) => six);
+  return {
+    light: judged.light,
+    distanceMm: judged.terms.scene.distanceMm,
+    today: judging.today,
+    alternatives: sheets.map(({ sheet }, at) => ({ ...sheet, pareto: isUnbeaten(costs, at) })),
+    closeness:
+      judging.withoutCloseness === true
+        ? []
+        : closenessOf(
+            judged,
+            sheets.map(({ sheet }) => sheet),
+          ),
+  };
+}
+
+/** Costs in halvings of one alternative, in the order of `scoreKeys`. */
+export function costsOf(judged: Judged, alternative: Alternative): Float64Array {
+  const choice = judged.choiceOf(assignmentOf(judged.build, alternative));
+  return judged.terms.costs(choice, new Float64Array(scoreKeys.length));
+}
+
+function sheetOf(judged: Judged, alternative: Alternative, at: number) {
+  const assignment = assignmentOf(judged.build, alternative);
+  const choice = judged.choiceOf(assignment);
+  const costs = judged.terms.costs(choice, new Float64Array(scoreKeys.length));
+  const weights = judged.build.weights;
+  const scheme = schemeOf(judged.terms, choice);
+  const sheet: ScoreSheet = {
+    id: alternative.id,
+    letter: letterOf(at),
+    name: alternative.name,
+    overall: overallOf(costs, weights),
+    overallWithoutReadiness: overallOf(costs, weights, 'readiness'),
+    pareto: false,
+    broken: brokenRules(judged.build, assignment, judged.factsOf(choice)).map(
+      ({ sentence }) => sentence,
+    ),
+    scores: Object.fromEntries(scoreKeys.map((key, k) => [key, scoreOfCost(costs[k]!)])) as Record<
+      ScoreKey,
+      number
+    >,
+    evidence: worstFirst(evidenceOf(scheme, judged.bottleNames), weights),
+  };
+  return { sheet, costs };
+}
+
+/** All evidence of a scheme, by score. */
+export function evidenceOf(scheme: Scheme, bottleNames: ReadonlyMap<string, string>): Evidence[] {
+  return [
+    ...contrastEvidence(scheme),
+    ...accentEvidence(scheme),
+    ...sheenEvidence(scheme),
+    ...harmonyEvidence(scheme),
+    ...steadinessEvidence(scheme),
+    ...readinessEvidence(scheme, bottleNames),
+  ];
+}
+
+function worstFirst(evidence: readonly Evidence[], weights: Weights): Evidence[] {
+  const loss = ({ score, cost }: Evidence): number =>
+    cost * (weights[score] + Number.EPSILON * defaultWeights[score]);
+  return [...evidence].sort((one, other) => loss(other) - loss(one));
+}
+
+/** Whether no other alternative costs at most as much on every score and less on one. */
+function isUnbeaten(costs: readonly Float64Array[], at: number): boolean {
+  const own = costs[at]!;
+  return !costs.some(
+    (other, k) =>
+      k !== at && other.every((cost, s) => cost <= own[s]!) && other.some((c, s) => c < own[s]!),
+  );
+}
+
+function closenessOf(judged: Judged, sheets: readonly ScoreSheet[]): Closeness[] {
+  if (sheets.length < 2) return [];
+  const choices = judged.build.alternatives.map((alternative) =>
+    judged.choiceOf(assignmentOf(judged.build, alternative)),
+  );
+  const ahead = aheadIn100(judged.terms, choices, judged.build.weights);
+  return sheets.flatMap((one, i) =>
+    sheets.slice(i + 1).map((other, step) => {
+      const j = i + 1 + step;
+      const isFirst = one.overall >= other.overall;
+      return isFirst
+        ? { a: one.id, b: other.id, aheadIn100: ahead[i]![j]! }
+        : { a: other.id, b: one.id, aheadIn100: ahead[j]![i]! };
+    }),
+  );
+}
