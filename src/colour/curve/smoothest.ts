@@ -16,18 +16,24 @@ export interface Stand {
   readonly multipliers: Float64Array;
 }
 
-const { x, y, z } = weightsOf.D65;
-const rows = [x, y, z].map((weights, axis) => weights.map((weight) => weight / d65White[axis]!));
+// Three weights of each band side by side, each axis relative to white.
+const weights = Float64Array.from(
+  weightsOf.D65.x.flatMap((x, band) => [
+    x / d65White[0],
+    weightsOf.D65.y[band]! / d65White[1],
+    weightsOf.D65.z[band]! / d65White[2],
+  ]),
+);
 
-const mostSteps = 40;
+const mostSteps = 60;
 const sumTolerance = 1e-11;
 const slopeTolerance = 1e-8;
 // A longer step in z leaves the range in which the tangent says anything about the curve.
-const longestStep = 3;
+const longestStep = 1;
 
 /** An even start: the grey of a luminance between 0 and 1, multipliers at rest. */
-export const startFrom = (luminance: number, bandCount: number): Stand => ({
-  z: new Float64Array(bandCount).fill(Math.atanh(2 * luminance - 1)),
+export const startFrom = (luminance: number): Stand => ({
+  z: new Float64Array(weights.length / 3).fill(Math.atanh(2 * luminance - 1)),
   multipliers: new Float64Array(3),
 });
 
@@ -72,7 +78,7 @@ function linearised(target: readonly number[], { z, multipliers }: Stand): Borde
     const first = (1 - hyperbolic * hyperbolic) / 2;
     let pull = 0;
     for (let axis = 0; axis < 3; axis++) {
-      const weight = rows[axis]![band]!;
+      const weight = weights[3 * band + axis]!;
       pull += weight * multipliers[axis]!;
       border[3 * band + axis] = weight * first;
       rightSums[axis]! -= weight * value;
