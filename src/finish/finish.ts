@@ -13,7 +13,7 @@ export const longestName = 120;
 export const longestNote = 2000;
 
 const finite = (low: number, high: number) =>
-  v.pipe(v.number(), v.finite(), v.minValue(low), v.maxValue(high));
+  v.pipe(v.number(), v.minValue(low), v.maxValue(high));
 
 export const idSchema = v.pipe(
   v.string(),
