@@ -1,0 +1,185 @@
+/**
+ * A comparison as a page of text: what is open and what each alternative would wear, the scores
+ * side by side, then the reasons of each alternative, worst first, and how close the race is.
+ */
+import { assignmentOf, type Build, finishesByRef, isOpen } from '../../build/build.ts';
+import type { LightId } from '../../colour/illuminant.ts';
+import { appearanceOf } from '../../finish/appearance.ts';
+import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
+import { type ScoreKey, scoreKeys } from '../../score/evidence.ts';
+import { tooCloseBelow } from '../../score/judgement.ts';
+import { sentenceOf } from '../../score/sentence.ts';
+import { lightNames } from '../argument.ts';
+import { harmless, type Screen, styled } from './screen.ts';
+import { swatch } from './swatch.ts';
+import { type Cell, hanging, type Row, tableOf } from './table.ts';
+
+/** Scores by the names a reader meets; `harmony` is named for what it measures. */
+const scoreNames: Readonly<Record<ScoreKey, string>> = {
+  contrast: 'Contrast',
+  accent: 'Accent balance',
+  sheen: 'Sheen pairing',
+  harmony: 'Nearly the same',
+  steadiness: 'Steadiness',
+  readiness: 'Readiness',
+};
+const titleWidth = 19;
+const rule: Row = { title: '', cells: [{ text: '' }] };
+
+/** Lines of the whole comparison. */
+export function comparisonLines(
+  screen: Screen,
+  build: Build,
+  carName: string,
+  comparison: Comparison,
+): string[] {
+  const { alternatives, closeness } = comparison;
+  const heading = [
+    ...hanging(screen, '', 0, styled(screen, 'bold', harmless(build.name))),
+    ...hanging(screen, '', 0, conditions(build, carName, comparison)),
+  ];
+  if (alternatives.length === 0) {
+    return [...heading, '', 'There are no alternatives to compare yet; add some to the file.'];
+  }
+  return [
+    ...heading,
+    '',
+    ...tableOf(screen, [
+      {
+        title: '',
+        cells: alternatives.map(({ letter, name }) => ({ text: `${letter}  ${harmless(name)}` })),
+        isHeading: true,
+      },
+      rule,
+      ...wornRows(screen, build, comparison.light as LightId),
+      rule,
+      ...scoreRows(alternatives),
+    ]),
+    ...alternatives.flatMap((sheet) => ['', ...reasonLines(screen, sheet)]),
+    ...closenessLines(screen, alternatives, closeness),
+  ];
+}
+
+const conditions = (
+  { scale }: Build,
+  carName: string,
+  { light, distanceMm, today }: Comparison,
+): string =>
+  `${harmless(carName)} at 1:${scale}, seen from ${Math.round(distanceMm)} mm under ` +
+  `${lightNames[light as LightId]}; readiness counted from ${today}. ` +
+  'Scores run from 0 to 100; higher is better.';
+
+/** The open parts, and what each alternative puts on them. */
+function wornRows(screen: Screen, build: Build, light: LightId): Row[] {
+  const finishes = finishesByRef(build);
+  const cells = new Map<string, Cell>();
+  const cellOf = (ref: string): Cell => {
+    const finish = finishes.get(ref);
+    if (finish === undefined) return { text: harmless(ref) };
+    const known = cells.get(ref);
+    if (known !== undefined) return known;
+    const mark = swatch(screen, appearanceOf(finish, light));
+    const cell: Cell = { text: harmless(finish.name), mark };
+    cells.set(ref, cell);
+    return cell;
+  };
+  const worn = build.alternatives.map((alternative) => assignmentOf(build, alternative));
+  return build.parts.filter(isOpen).map(({ id, name }) => ({
+    title: harmless(name),
+    cells: worn.map((assignment) => cellOf(assignment.get(id) ?? '')),
+  }));
+}
+
+function scoreRows(alternatives: readonly ScoreSheet[]): Row[] {
+  const numbers = (title: string, of: (sheet: ScoreSheet) => number, isDetail = false): Row => ({
+    title,
+    isDetail,
+    cells: alternatives.map((sheet) => ({ text: gauge(of(sheet)) })),
+  });
+  return [
+    numbers('Overall', ({ overall }) => overall),
+    numbers('  sans readiness', ({ overallWithoutReadiness }) => overallWithoutReadiness, true),
+    ...scoreKeys.map((key) => numbers(scoreNames[key], ({ scores }) => scores[key])),
+    {
+      title: 'Beaten by',
+      cells: alternatives.map((sheet) => ({ text: beatenBy(sheet, alternatives) })),
+    },
+    {
+      title: 'Rules',
+      cells: alternatives.map(({ broken }) => ({
+        text: broken.length === 0 ? 'all kept' : `${broken.length} broken`,
+      })),
+    },
+  ];
+}
+
+const gaugeWidth = 10;
+const eighths = ['', '▏', '▎', '▍', '▌', '▋', '▊', '▉'];
+
+/** A score as a whole number and a bar of ten columns. */
+function gauge(score: number): string {
+  const filled = Math.round((score / 100) * gaugeWidth * 8);
+  const tip = eighths[filled % 8] ?? '';
+  return `${String(Math.round(score)).padStart(3)} ${'█'.repeat(Math.floor(filled / 8))}${tip}`;
+}
+
+/** The Pareto mark in words: who is at least as good on all six scores and better on one. */
+function beatenBy(sheet: ScoreSheet, all: readonly ScoreSheet[]): string {
+  if (sheet.pareto) return 'none: unbeaten on the whole';
+  const better = all.filter(
+    ({ scores }) =>
+      scoreKeys.every((key) => scores[key] >= sheet.scores[key]) &&
+      scoreKeys.some((key) => scores[key] > sheet.scores[key]),
+  );
+  return `${better.map(({ letter }) => letter).join(', ')}, on every score`;
+}
+
+function reasonLines(screen: Screen, sheet: ScoreSheet): string[] {
+  const costly = sheet.evidence.filter(({ cost }) => cost > 0);
+  const others = sheet.evidence.filter(({ cost }) => cost <= 0);
+  const tell = (evidence: (typeof costly)[number]): string[] =>
+    hanging(
+      screen,
+      `   ${scoreNames[evidence.score]}`,
+      titleWidth + 2,
+      harmless(sentenceOf(evidence)),
+    );
+  return [
+    styled(
+      screen,
+      'bold',
+      `${sheet.letter}  ${harmless(sheet.name)}: ${Math.round(sheet.overall)} overall`,
+    ),
+    ...sheet.broken.flatMap((sentence) =>
+      hanging(screen, '   Rule broken', titleWidth + 2, harmless(sentence)),
+    ),
+    ...(costly.length === 0 ? ['   Nothing counts against it.'] : costly.flatMap(tell)),
+    ...(others.length === 0 ? [] : [styled(screen, 'dim', '   beside that, at no cost')]),
+    ...others.flatMap(tell),
+  ];
+}
+
+function closenessLines(
+  screen: Screen,
+  alternatives: readonly ScoreSheet[],
+  closeness: readonly Closeness[],
+): string[] {
+  if (closeness.length === 0) return [];
+  const letters = new Map(alternatives.map(({ id, letter }) => [id, letter]));
+  return [
+    '',
+    styled(screen, 'bold', 'How sure is the order?'),
+    ...closeness.flatMap((pair) => hanging(screen, '   ', 3, closenessSentence(pair, letters))),
+  ];
+}
+
+function closenessSentence(
+  { a, b, aheadIn100 }: Closeness,
+  letters: ReadonlyMap<string, string>,
+): string {
+  const [first, second] = [letters.get(a) ?? a, letters.get(b) ?? b];
+  const draws = `${Math.round(aheadIn100)} of 100 draws of the colours’ uncertainty`;
+  if (aheadIn100 >= tooCloseBelow) return `${first} stays ahead of ${second} in ${draws}.`;
+  const most = aheadIn100 < 50 ? ', fewer than half' : '';
+  return `${first} or ${second}: too close to call; ask your viewers. ${first} is ahead in ${draws}${most}.`;
+}
