@@ -123,7 +123,8 @@ const firstShelf = [
  */
 export function startingBuild({ car, name, scale }: Beginning, sight: SightTable): Build {
   const painted = sight.parts.filter(({ role }) => role === 'feature' || role === 'ground');
-  const parts = [...gathered(painted), ...ungathered(painted)];
+  const gathering = gathered(painted);
+  const parts = [...gathering, ...ungathered(painted, gathering)];
   const open =
     openFirst.map((id) => parts.find((part) => part.id === id)).find(Boolean) ?? parts[0];
   const candidates = alternatives.map(([finish]) => ref(finish));
@@ -164,12 +165,13 @@ function gathered(painted: readonly SightPart[]): FirstPart[] {
 }
 
 /** Car parts that no group knows, each a part of its own. */
-function ungathered(painted: readonly SightPart[]): FirstPart[] {
+function ungathered(painted: readonly SightPart[], others: readonly FirstPart[]): FirstPart[] {
+  const taken = new Set(others.map(({ id }) => id));
   const known = new Set(groups.flatMap(([, covers]) => covers));
   return painted
     .filter(({ id }) => !known.has(id))
     .map(({ id, name, role, group }) => ({
-      id,
+      id: taken.has(id) ? `${id}-alone` : id,
       name,
       covers: [id],
       finish: ref(role === 'feature' && group === 'skin' ? 'deep-green' : 'satin-black'),
