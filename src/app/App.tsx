@@ -1,0 +1,79 @@
+/** The bench: head, stage, part table, score sheets. */
+import { useEffect, useState } from 'react';
+import { Cars } from './cars/Cars.tsx';
+import { Head } from './head/Head.tsx';
+import { keep } from './keep.ts';
+import { Grains } from './pieces/Grains.tsx';
+import { pointNowhere } from './pointing.ts';
+import { Sheets, Standing } from './sheet/Sheets.tsx';
+import { useBench, useWork } from './store.ts';
+import { Chooser } from './table/Chooser.tsx';
+import { PartTable } from './table/PartTable.tsx';
+
+interface AppProps {
+  /** What the builder should know about how the page opened. */
+  readonly greeting: string | undefined;
+}
+
+/** The whole page once work is open. */
+export function App({ greeting }: AppProps) {
+  const { build } = useWork();
+  const isKept = useKeeping();
+  useEffect(() => {
+    const onKey = ({ key }: KeyboardEvent): void => {
+      if (key === 'Escape') pointNowhere();
+    };
+    document.addEventListener('keydown', onKey);
+    return () => document.removeEventListener('keydown', onKey);
+  }, []);
+  return (
+    <div
+      className="page"
+      ref={(page) => page?.style.setProperty('--count', String(build.alternatives.length))}
+    >
+      <Grains />
+      <a className="skip" href="#parts-title">
+        To the part table
+      </a>
+      <Head />
+      <Notice text={greeting} />
+      {isKept ? null : (
+        <Notice text="This browser does not keep work between visits. Save a file before you leave." />
+      )}
+      <main>
+        <Cars />
+        <Standing />
+        <PartTable />
+        <Sheets />
+      </main>
+      <Chooser />
+    </div>
+  );
+}
+
+/** Keeps every change in the browser; false once the browser has refused. */
+function useKeeping(): boolean {
+  const [isKept, setKept] = useState(true);
+  useEffect(
+    () =>
+      useBench.subscribe(({ work }) => {
+        if (work !== undefined) setKept(keep(work.build));
+      }),
+    [],
+  );
+  return isKept;
+}
+
+/** One line that can be put away. */
+function Notice({ text }: { text: string | undefined }) {
+  const [isRead, setRead] = useState(false);
+  if (text === undefined || isRead) return null;
+  return (
+    <p className="notice" role="status">
+      {text}
+      <button type="button" className="text-button" onClick={() => setRead(true)}>
+        Close this line
+      </button>
+    </p>
+  );
+}

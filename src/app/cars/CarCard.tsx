@@ -1,0 +1,60 @@
+/** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
+import { useEffect, useRef, useState } from 'react';
+import type { Alternative } from '../../build/build.ts';
+import { useSheet } from '../compared.ts';
+import type { View } from '../garage.ts';
+import { Bar } from '../pieces/Bar.tsx';
+import { Letter } from '../pieces/Letter.tsx';
+import { Finding } from '../sheet/Finding.tsx';
+import { Picture } from './Picture.tsx';
+
+interface CarCardProps {
+  readonly alternative: Alternative;
+  readonly letter: string;
+  readonly view: View;
+}
+
+/** An alternative as a picture with its verdict. */
+export function CarCard({ alternative, letter, view }: CarCardProps) {
+  const sheet = useSheet(alternative.id);
+  const worst = sheet?.evidence[0];
+  return (
+    <article className="car" aria-label={`Alternative ${letter}`}>
+      <header className="car-head">
+        <h2>
+          <Letter letter={letter} /> {alternative.name}
+        </h2>
+        {sheet === undefined ? null : <Overall value={sheet.overall} />}
+      </header>
+      <Picture alternative={alternative} letter={letter} view={view} />
+      <div className="car-verdict">
+        {worst === undefined ? <p>Nothing to remark.</p> : <Finding evidence={worst} />}
+      </div>
+    </article>
+  );
+}
+
+/** The overall number and where it stood before the last change. */
+function Overall({ value }: { value: number }) {
+  const now = Math.round(value);
+  const shown = useRef(now);
+  const [before, setBefore] = useState<number>();
+  useEffect(() => {
+    if (shown.current === now) return;
+    setBefore(shown.current);
+    shown.current = now;
+  }, [now]);
+  return (
+    <p className="overall">
+      {before === undefined || before === now ? null : (
+        <span className="overall-before">was {before}</span>
+      )}
+      <span className="overall-value">
+        <span className="unseen">Overall </span>
+        {now}
+        <span className="unseen"> of 100</span>
+      </span>
+      <Bar value={value} />
+    </p>
+  );
+}

@@ -1,0 +1,54 @@
+/** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
+import type { LightId } from '../../colour/illuminant.ts';
+import type { View } from '../garage.ts';
+import { Choice } from '../pieces/Choice.tsx';
+import { view as look, useWork } from '../store.ts';
+
+const lights: readonly { value: LightId; name: string; note?: string }[] = [
+  { value: 'D65', name: 'Daylight' },
+  { value: 'A', name: 'Warm lamp' },
+  { value: 'LED-B3', name: 'LED' },
+  { value: 'D50', name: 'Low sun' },
+  { value: 'FL11', name: 'Shop tube' },
+];
+const distances: readonly { value: number; name: string; note: string }[] = [
+  { value: 400, name: 'Desk', note: '0.4 m' },
+  { value: 800, name: 'Cabinet', note: '0.8 m' },
+  { value: 1000, name: 'Table', note: '1 m' },
+  { value: 2000, name: 'Show', note: '2 m' },
+];
+
+interface ConditionsProps {
+  readonly views: readonly View[];
+  readonly view: View;
+  readonly onView: (id: string) => void;
+}
+
+/** Switches for light, distance and view. */
+export function Conditions({ views, view, onView }: ConditionsProps) {
+  const { light, distanceMm } = useWork().build.viewing;
+  const isOurs = distances.some(({ value }) => value === distanceMm);
+  const own = { value: distanceMm, name: 'As filed', note: `${distanceMm / 1000} m` };
+  return (
+    <div className="conditions">
+      <Choice
+        legend="Seen by"
+        value={light}
+        options={lights}
+        onChoose={(chosen) => look({ light: chosen })}
+      />
+      <Choice
+        legend="Seen from"
+        value={distanceMm}
+        options={isOurs ? distances : [own, ...distances]}
+        onChoose={(chosen) => look({ distanceMm: chosen })}
+      />
+      <Choice
+        legend="View"
+        value={view.id}
+        options={views.map(({ id, name }) => ({ value: id, name }))}
+        onChoose={onView}
+      />
+    </div>
+  );
+}

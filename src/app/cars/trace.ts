@@ -1,0 +1,59 @@
+/**
+ * A traced view as a living drawing: parsed once, cloned per alternative, its parts found by
+ * `data-part`. Lighting parts lays a veil of the stage's grey over the car, draws the lit parts
+ * again on top and rings them dark and light, so that they stand out of any paint.
+ */
+import type { View } from '../garage.ts';
+
+const svgSpace = 'http://www.w3.org/2000/svg';
+const parsed = new WeakMap<View, SVGSVGElement>();
+
+/** A fresh copy of the view's drawing, with an empty layer for light on top. */
+export function drawingOf(view: View): SVGSVGElement {
+  const known = parsed.get(view) ?? drawingFrom(view.svg);
+  parsed.set(view, known);
+  return known.cloneNode(true) as SVGSVGElement;
+}
+
+function drawingFrom(text: string): SVGSVGElement {
+  const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
+  const drawing = document.importNode(root, true) as unknown as SVGSVGElement;
+  drawing.removeAttribute('width');
+  drawing.removeAttribute('height');
+  drawing.setAttribute('aria-hidden', 'true');
+  drawing.setAttribute('focusable', 'false');
+  const light = document.createElementNS(svgSpace, 'g');
+  light.setAttribute('class', 'light');
+  drawing.append(light);
+  return drawing;
+}
+
+/** Car part id of the traced path under an event. */
+export const partUnder = (target: EventTarget | null): string | undefined =>
+  (target as Element | null)?.closest('[data-part]')?.getAttribute('data-part') ?? undefined;
+
+/** Lights the parts with these car ids in the drawing, and puts out any other. */
+export function lightIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
+  const layer = drawing.querySelector('g.light');
+  if (layer === null) return;
+  layer.replaceChildren();
+  if (carParts.size === 0) return;
+  const lit = [...drawing.querySelectorAll('[data-part]')].filter((path) =>
+    carParts.has(path.getAttribute('data-part') ?? ''),
+  );
+  if (lit.length === 0) return;
+  const { x, y, width, height } = drawing.viewBox.baseVal;
+  const veil = document.createElementNS(svgSpace, 'rect');
+  for (const [name, value] of Object.entries({ x, y, width, height })) {
+    veil.setAttribute(name, String(value));
+  }
+  veil.setAttribute('class', 'veil');
+  const copies = (className: string): Node[] =>
+    lit.map((path) => {
+      const copy = path.cloneNode(true) as Element;
+      copy.removeAttribute('data-part');
+      copy.setAttribute('class', className);
+      return copy;
+    });
+  layer.append(veil, ...copies('ring-dark'), ...copies('ring-light'), ...copies('relit'));
+}

@@ -1,0 +1,65 @@
+/**
+ * The comparison of the open work, worked out once per build and day and shared by every place
+ * that shows a number or a sentence. Scores and sentences come at once; closeness, which takes 200
+ * draws, follows as soon as the picture is up. The day comes from the clock here, never in scores.
+ */
+import { useDeferredValue } from 'react';
+import { assignmentOf, type Build } from '../build/build.ts';
+import type { SightTable } from '../car/table.ts';
+import type { Comparison, ScoreSheet } from '../score/comparison.ts';
+import { type Judged, judge } from '../score/judged.ts';
+import { compareAlternatives } from '../score/sheet.ts';
+import { type Elsewhere, whereElse } from '../score/where.ts';
+import { useWork } from './store.ts';
+
+/** Today as the builder's calendar says, ISO date. */
+export function todayHere(now = new Date()): string {
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+/** Remembers an answer per build for as long as the day lasts. */
+function perBuild<Answer>(answer: (build: Build, sight: SightTable, today: string) => Answer) {
+  const known = new WeakMap<Build, { today: string; answer: Answer }>();
+  return (build: Build, sight: SightTable): Answer => {
+    const today = todayHere();
+    const before = known.get(build);
+    if (before?.today === today) return before.answer;
+    const now = { today, answer: answer(build, sight, today) };
+    known.set(build, now);
+    return now.answer;
+  };
+}
+
+const scoresOf = perBuild((build, sight, today) =>
+  compareAlternatives(build, sight, { today, withoutCloseness: true }),
+);
+const closenessOf = perBuild(
+  (build, sight, today) => compareAlternatives(build, sight, { today }).closeness,
+);
+const judgedOf = perBuild((build, sight, today): Judged => judge(build, sight, { today }));
+
+/** Scores and sentences of the open work, without closeness. */
+export function useComparison(): Comparison {
+  const { build, car } = useWork();
+  return scoresOf(build, car.sight);
+}
+
+/** The score sheet of one alternative. */
+export const useSheet = (id: string): ScoreSheet | undefined =>
+  useComparison().alternatives.find((sheet) => sheet.id === id);
+
+/** In how many of 100 draws each alternative stays ahead; a moment behind the scores. */
+export function useCloseness(): Comparison['closeness'] {
+  const { build, car } = useDeferredValue(useWork());
+  return closenessOf(build, car.sight);
+}
+
+/** Where else the colour of a part appears, on each alternative in order. */
+export function useElsewhere(part: string): readonly (Elsewhere | undefined)[] {
+  const { build, car } = useWork();
+  const judged = judgedOf(build, car.sight);
+  return build.alternatives.map((alternative) =>
+    whereElse(judged, judged.choiceOf(assignmentOf(build, alternative)), part),
+  );
+}

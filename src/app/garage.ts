@@ -1,0 +1,78 @@
+/**
+ * Which cars can be opened, and what is fetched for each: its sight table and its traced views.
+ * Everything is a file beside the page, from our own origin; a view that cannot be fetched is left
+ * out rather than stopping the work.
+ */
+import type { SightTable } from '../car/table.ts';
+import { InputError, shown } from '../ground/problem.ts';
+
+/** One traced picture of a car: SVG text whose paths carry `data-part`. */
+export interface View {
+  readonly id: string;
+  readonly name: string;
+  readonly svg: string;
+}
+/** What the page needs of a car. */
+export interface Car {
+  readonly id: string;
+  readonly sight: SightTable;
+  readonly views: readonly View[];
+}
+
+const tables = import.meta.glob<string>('../../models/*.sight.json', {
+  query: '?url',
+  import: 'default',
+  eager: true,
+});
+const pictures = import.meta.glob<string>('../../models/*.svg', {
+  query: '?url',
+  import: 'default',
+  eager: true,
+});
+
+const viewNames: Readonly<Record<string, string>> = {
+  front: 'Three-quarter front',
+  side: 'Side',
+  rear: 'Three-quarter rear',
+  cabin: 'Cabin',
+  wheel: 'Wheel',
+  nose: 'Nose',
+  tail: 'Tail',
+  above: 'Above',
+};
+const viewOrder = Object.keys(viewNames);
+
+/** The text of a file beside the page; throws with its name where it cannot be fetched. */
+export async function textOf(url: string): Promise<string> {
+  const answer = await fetch(url);
+  if (!answer.ok) throw new Error(`${url} could not be fetched (${answer.status})`);
+  return answer.text();
+}
+
+/** The car with this id. Throws `InputError` where there is none. */
+export async function carFrom(id: string, source?: string): Promise<Car> {
+  const known = Object.keys(tables).map((path) => path.replace(/^.*\/|\.sight\.json$/g, ''));
+  const table = tables[`../../models/${id}.sight.json`];
+  if (table === undefined) {
+    const expected = `a car this page has: ${known.join(', ')}`;
+    const mend = 'Correct the name of the car.';
+    throw new InputError([{ place: 'car', found: shown(id), expected, mend }], source);
+  }
+  const [sight, views] = await Promise.all([textOf(table), viewsOf(id)]);
+  return { id, sight: JSON.parse(sight) as SightTable, views };
+}
+
+async function viewsOf(car: string): Promise<View[]> {
+  const ours = Object.entries(pictures).flatMap(([path, url]) => {
+    const [owner, id] = path.replace(/^.*\//, '').split('.');
+    return owner === car && id !== undefined ? [{ id, url }] : [];
+  });
+  const fetched = await Promise.all(
+    ours.map(async ({ id, url }) => {
+      const svg = await textOf(url).catch(() => undefined);
+      return svg === undefined ? [] : [{ id, name: viewNames[id] ?? id, svg }];
+    }),
+  );
+  const rank = ({ id }: View): number => (viewOrder.indexOf(id) + 100) % 100;
+  return fetched.flat().sort((one, other) => rank(one) - rank(other));
+}

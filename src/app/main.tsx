@@ -1,0 +1,40 @@
+/** Opens the page: fetches the work, then lays out the bench, or says plainly why it cannot. */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './App.tsx';
+import './app.css';
+import './pieces/pieces.css';
+import './pieces/spoon.css';
+import './head/head.css';
+import './cars/cars.css';
+import './table/table.css';
+import './table/chooser.css';
+import './sheet/sheet.css';
+import './narrow.css';
+import { firstWork } from './start.ts';
+import { open } from './store.ts';
+
+const host = document.getElementById('bench')!;
+
+try {
+  const { work, isKept, wasUnreadable } = await firstWork();
+  open(work);
+  createRoot(host).render(
+    <StrictMode>
+      <App greeting={greetingFor(isKept, wasUnreadable)} />
+    </StrictMode>,
+  );
+} catch (error) {
+  const reason = error instanceof Error ? error.message : String(error);
+  const words = document.createElement('p');
+  words.className = 'waiting';
+  words.textContent = `The bench could not be laid out: ${reason}. Reload the page to try again.`;
+  host.replaceChildren(words);
+}
+
+function greetingFor(isKept: boolean, wasUnreadable: boolean): string | undefined {
+  if (wasUnreadable) {
+    return 'Work kept from an earlier visit could not be read and was set aside; this is the demo.';
+  }
+  return isKept ? 'Your work from last time is open.' : undefined;
+}

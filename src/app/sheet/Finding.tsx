@@ -1,0 +1,24 @@
+/** One finding as a sentence. Pointing at it lights its parts; pressing it keeps them lit. */
+import type { Evidence } from '../../score/evidence.ts';
+import { sentenceOf } from '../../score/sentence.ts';
+import { pin, pointsAt, useIsLit, useIsPinned } from '../pointing.ts';
+
+/** A sentence that lights the parts it speaks of. */
+export function Finding({ evidence }: { evidence: Evidence }) {
+  const isLit = useIsLit(evidence.parts);
+  const isPinned = useIsPinned(evidence.parts);
+  const weight = evidence.cost > 0 ? 'finding' : 'finding finding-remark';
+  const sentence = sentenceOf(evidence);
+  if (evidence.parts.length === 0) return <p className={weight}>{sentence}</p>;
+  return (
+    <button
+      type="button"
+      className={isLit ? `${weight} is-lit` : weight}
+      aria-pressed={isPinned}
+      onClick={() => pin(evidence.parts)}
+      {...pointsAt(evidence.parts)}
+    >
+      {sentence}
+    </button>
+  );
+}

@@ -1,0 +1,84 @@
+/** One alternative's score sheet: broken rules, then its scores, worst first, each with reasons. */
+import type { ScoreSheet } from '../../score/comparison.ts';
+import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
+import { Bar } from '../pieces/Bar.tsx';
+import { Letter } from '../pieces/Letter.tsx';
+import { scoreWords } from '../scores.ts';
+import { Finding } from './Finding.tsx';
+
+/** Findings shown per score before the rest is folded. */
+const mostShown = 3;
+
+/** The score sheet of one alternative. */
+export function Sheet({ sheet }: { sheet: ScoreSheet }) {
+  const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
+  return (
+    <article className="sheet" aria-label={`Score sheet of ${sheet.letter}`}>
+      <h3>
+        <Letter letter={sheet.letter} /> {sheet.name}
+      </h3>
+      <p className="sheet-standing">
+        <span>{Math.round(sheet.overall)} overall</span>
+        <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
+        {sheet.pareto ? <span className="quiet">no other is as good on every score</span> : null}
+      </p>
+      {sheet.broken.length === 0 ? null : (
+        <ul className="broken" aria-label="Rules broken">
+          {sheet.broken.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      {worstFirst.map((key) => (
+        <Score
+          key={key}
+          score={key}
+          value={sheet.scores[key]}
+          evidence={sheet.evidence.filter(({ score }) => score === key)}
+        />
+      ))}
+    </article>
+  );
+}
+
+interface ScoreProps {
+  readonly score: ScoreKey;
+  readonly value: number;
+  readonly evidence: readonly Evidence[];
+}
+
+/** One score: its sentences, with the number and a bar beside. */
+function Score({ score, value, evidence }: ScoreProps) {
+  const { name } = scoreWords[score];
+  const list = (findings: readonly Evidence[]) => (
+    <ul>
+      {findings.map((finding) => (
+        <li
+          key={`${finding.kind} ${finding.parts.join(' ')} ${Object.values(finding.words).join()}`}
+        >
+          <Finding evidence={finding} />
+        </li>
+      ))}
+    </ul>
+  );
+  const rest = evidence.slice(mostShown);
+  return (
+    <section className="score" aria-label={name}>
+      <div className="score-words">
+        <h4>{name}</h4>
+        {evidence.length === 0 ? <p className="quiet">Nothing to remark.</p> : null}
+        {list(evidence.slice(0, mostShown))}
+        {rest.length === 0 ? null : (
+          <details>
+            <summary>{rest.length} more</summary>
+            {list(rest)}
+          </details>
+        )}
+      </div>
+      <div className="score-number">
+        <span>{Math.round(value)}</span>
+        <Bar value={value} />
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,82 @@
+/**
+ * The spoons for one cell: choosing changes the car at once, and the rest of the bench stays in
+ * sight. A native dialog, so that Escape closes it and the focus goes back to the cell.
+ */
+import { useEffect, useRef } from 'react';
+import { assignmentOf, isOpen, letterOf, type Part } from '../../build/build.ts';
+import { stopChoosing, useChoosing } from '../choosing.ts';
+import { pointAt } from '../pointing.ts';
+import { choose, useWork } from '../store.ts';
+import { placeBeside } from './place.ts';
+import { SpoonRack } from './SpoonRack.tsx';
+
+/** The dialog with the spoons; empty while nothing is being chosen. */
+export function Chooser() {
+  const { build } = useWork();
+  const { cell, from } = useChoosing();
+  const dialog = useRef<HTMLDialogElement>(null);
+  const part = build.parts.find(({ id }) => id === cell?.part);
+  const at = build.alternatives.findIndex(({ id }) => id === cell?.alternative);
+  const alternative = build.alternatives[at];
+  const isChoosing = part !== undefined && alternative !== undefined;
+
+  useEffect(() => {
+    const element = dialog.current;
+    if (element === null) return;
+    if (!isChoosing) {
+      element.close();
+      return;
+    }
+    if (!element.open) element.showModal();
+    if (from !== undefined) placeBeside(element, from);
+    element.querySelector<HTMLInputElement>('input:checked')?.focus({ preventScroll: true });
+    pointAt([part.id]);
+    return () => pointAt([]);
+  }, [isChoosing, from, part?.id]);
+
+  useEffect(() => {
+    const element = dialog.current;
+    const press = ({ target }: Event): void => {
+      if (target === element) element?.close();
+    };
+    element?.addEventListener('click', press);
+    return () => element?.removeEventListener('click', press);
+  }, []);
+
+  return (
+    <dialog ref={dialog} className="chooser" aria-labelledby="chooser-title" onClose={stopChoosing}>
+      {isChoosing ? (
+        <div className="chooser-inside">
+          <header>
+            <h2 id="chooser-title">
+              {part.name} on {letterOf(at)}
+            </h2>
+            <button type="button" className="button" onClick={() => dialog.current?.close()}>
+              Done
+            </button>
+          </header>
+          <Standing part={part} />
+          <SpoonRack
+            key={`${alternative.id}/${part.id}`}
+            build={build}
+            part={part}
+            chosen={assignmentOf(build, alternative).get(part.id) ?? ''}
+            onChoose={(ref) => choose(alternative.id, part.id, ref)}
+          />
+        </div>
+      ) : null}
+    </dialog>
+  );
+}
+
+/** What changing this part would mean, where that is more than picking a spoon. */
+function Standing({ part }: { part: Part }) {
+  if (isOpen(part)) return null;
+  return (
+    <p className="chooser-standing">
+      {part.painted
+        ? 'This part is painted already: another finish means stripping it first.'
+        : 'This part is settled: another finish here departs from that on this alternative only.'}
+    </p>
+  );
+}

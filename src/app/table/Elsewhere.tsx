@@ -1,0 +1,23 @@
+/** Where else does this colour appear? One answer per alternative; pointing at it lights them all. */
+import { useElsewhere } from '../compared.ts';
+import { pointsAt } from '../pointing.ts';
+import { useWork } from '../store.ts';
+
+/** The answers for one part, as a row beneath it. */
+export function Elsewhere({ part }: { part: string }) {
+  const { build } = useWork();
+  const answers = useElsewhere(part);
+  return (
+    <tr className="elsewhere">
+      <th scope="row">Where else does this colour appear?</th>
+      {build.alternatives.map(({ id }, at) => {
+        const answer = answers[at];
+        return (
+          <td key={id} {...pointsAt(answer?.parts ?? [])}>
+            {answer?.sentence ?? 'The car does not show this part.'}
+          </td>
+        );
+      })}
+    </tr>
+  );
+}

@@ -1,0 +1,59 @@
+/** One part and its spoon on every alternative; pointing at the row lights the part. */
+import { finishesByRef, letterOf } from '../../build/build.ts';
+import { startChoosing } from '../choosing.ts';
+import { Spoon } from '../pieces/Spoon.tsx';
+import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
+import { useWork } from '../store.ts';
+import { Elsewhere } from './Elsewhere.tsx';
+import { type Row, standingOf } from './rows.ts';
+
+/** A row of the part table, and beneath it where else its colour appears, if asked. */
+export function PartRow({ row: { part, refs } }: { row: Row }) {
+  const { build } = useWork();
+  const isLit = useIsLit([part.id]);
+  const isAsked = usePointing(({ asked }) => asked === part.id);
+  const finishes = finishesByRef(build);
+  return (
+    <>
+      <tr className={isLit ? 'is-lit' : undefined} {...pointsAt([part.id])}>
+        <th scope="row">
+          <button
+            type="button"
+            className="part-name"
+            aria-expanded={isAsked}
+            onClick={() => ask(part.id)}
+          >
+            {part.name}
+            <span className="unseen">: where else does this colour appear?</span>
+          </button>
+          <span className="part-standing">{standingOf(part)}</span>
+        </th>
+        {build.alternatives.map((alternative, at) => {
+          const finish = finishes.get(refs[at] ?? '');
+          return (
+            <td key={alternative.id}>
+              <button
+                type="button"
+                className="cell"
+                aria-haspopup="dialog"
+                onClick={({ currentTarget }) =>
+                  startChoosing(alternative.id, part.id, currentTarget)
+                }
+              >
+                <span className="unseen">
+                  {part.name} on {letterOf(at)}:
+                </span>
+                {finish === undefined ? (
+                  'none'
+                ) : (
+                  <Spoon finish={finish} light={build.viewing.light} />
+                )}
+              </button>
+            </td>
+          );
+        })}
+      </tr>
+      {isAsked ? <Elsewhere part={part.id} /> : null}
+    </>
+  );
+}

@@ -1,0 +1,24 @@
+/**
+ * How the page is built: from `src/app` into `dist/app`, with addresses relative to the page so
+ * that it works from any folder of any static host. Nothing is inlined as data or script, so that
+ * the strict content policy in `index.html` holds.
+ */
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+import { schemas } from './schemas.ts';
+
+const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+export default defineConfig({
+  root: here('.'),
+  base: './',
+  plugins: [react(), schemas()],
+  build: {
+    outDir: here('../../dist/app'),
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+});
