@@ -6,24 +6,14 @@ import { assignmentOf, type Build, finishesByRef, isOpen } from '../../build/bui
 import type { LightId } from '../../colour/illuminant.ts';
 import { appearanceOf } from '../../finish/appearance.ts';
 import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
-import { type ScoreKey, scoreKeys } from '../../score/evidence.ts';
+import { scoreKeys } from '../../score/evidence.ts';
 import { tooCloseBelow } from '../../score/judgement.ts';
-import { sentenceOf } from '../../score/sentence.ts';
 import { lightNames } from '../argument.ts';
+import { reasonLines, scoreNames } from './reason.ts';
 import { harmless, type Screen, styled } from './screen.ts';
 import { swatch } from './swatch.ts';
 import { type Cell, hanging, type Row, tableOf } from './table.ts';
 
-/** Scores by the names a reader meets; `harmony` is named for what it measures. */
-const scoreNames: Readonly<Record<ScoreKey, string>> = {
-  contrast: 'Contrast',
-  accent: 'Accent balance',
-  sheen: 'Sheen pairing',
-  harmony: 'Nearly the same',
-  steadiness: 'Steadiness',
-  readiness: 'Readiness',
-};
-const titleWidth = 19;
 const rule: Row = { title: '', cells: [{ text: '' }] };
 
 /** Lines of the whole comparison. */
@@ -55,7 +45,8 @@ export function comparisonLines(
       rule,
       ...scoreRows(alternatives),
     ]),
-    ...alternatives.flatMap((sheet) => ['', ...reasonLines(screen, sheet)]),
+    '',
+    ...reasonLines(screen, build, alternatives),
     ...closenessLines(screen, alternatives, closeness),
   ];
 }
@@ -91,14 +82,14 @@ function wornRows(screen: Screen, build: Build, light: LightId): Row[] {
 }
 
 function scoreRows(alternatives: readonly ScoreSheet[]): Row[] {
-  const numbers = (title: string, of: (sheet: ScoreSheet) => number, isDetail = false): Row => ({
+  const numbers = (title: string, of: (sheet: ScoreSheet) => number, isHeading = false): Row => ({
     title,
-    isDetail,
-    cells: alternatives.map((sheet) => ({ text: gauge(of(sheet)) })),
+    isHeading,
+    cells: alternatives.map((sheet) => gauge(of(sheet))),
   });
   return [
-    numbers('Overall', ({ overall }) => overall),
-    numbers('  sans readiness', ({ overallWithoutReadiness }) => overallWithoutReadiness, true),
+    numbers('Overall', ({ overall }) => overall, true),
+    numbers('Without readiness', ({ overallWithoutReadiness }) => overallWithoutReadiness),
     ...scoreKeys.map((key) => numbers(scoreNames[key], ({ scores }) => scores[key])),
     {
       title: 'Beaten by',
@@ -117,46 +108,24 @@ const gaugeWidth = 10;
 const eighths = ['', '▏', '▎', '▍', '▌', '▋', '▊', '▉'];
 
 /** A score as a whole number and a bar of ten columns. */
-function gauge(score: number): string {
+function gauge(score: number): Cell {
   const filled = Math.round((score / 100) * gaugeWidth * 8);
   const tip = eighths[filled % 8] ?? '';
-  return `${String(Math.round(score)).padStart(3)} ${'█'.repeat(Math.floor(filled / 8))}${tip}`;
+  return {
+    mark: `${String(Math.round(score)).padStart(3)} `,
+    text: '█'.repeat(Math.floor(filled / 8)) + tip,
+  };
 }
 
 /** The Pareto mark in words: who is at least as good on all six scores and better on one. */
 function beatenBy(sheet: ScoreSheet, all: readonly ScoreSheet[]): string {
-  if (sheet.pareto) return 'none: unbeaten on the whole';
+  if (sheet.pareto) return 'no other';
   const better = all.filter(
     ({ scores }) =>
       scoreKeys.every((key) => scores[key] >= sheet.scores[key]) &&
       scoreKeys.some((key) => scores[key] > sheet.scores[key]),
   );
-  return `${better.map(({ letter }) => letter).join(', ')}, on every score`;
-}
-
-function reasonLines(screen: Screen, sheet: ScoreSheet): string[] {
-  const costly = sheet.evidence.filter(({ cost }) => cost > 0);
-  const others = sheet.evidence.filter(({ cost }) => cost <= 0);
-  const tell = (evidence: (typeof costly)[number]): string[] =>
-    hanging(
-      screen,
-      `   ${scoreNames[evidence.score]}`,
-      titleWidth + 2,
-      harmless(sentenceOf(evidence)),
-    );
-  return [
-    styled(
-      screen,
-      'bold',
-      `${sheet.letter}  ${harmless(sheet.name)}: ${Math.round(sheet.overall)} overall`,
-    ),
-    ...sheet.broken.flatMap((sentence) =>
-      hanging(screen, '   Rule broken', titleWidth + 2, harmless(sentence)),
-    ),
-    ...(costly.length === 0 ? ['   Nothing counts against it.'] : costly.flatMap(tell)),
-    ...(others.length === 0 ? [] : [styled(screen, 'dim', '   beside that, at no cost')]),
-    ...others.flatMap(tell),
-  ];
+  return `${better.map(({ letter }) => letter).join(', ')}, on every count`;
 }
 
 function closenessLines(
