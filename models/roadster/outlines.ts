@@ -1,0 +1,184 @@
+/**
+ * Where the skin is cut, scored and painted: each opening and panel drawn in the view it is seen
+ * in. In: a point on the skin. Out: signed distance in that view, metres, below 0 inside.
+ * Masks (`Math.max` with a plane) keep a view from cutting the far side of the car. All numbers
+ * are our own judgement, by eye.
+ */
+import { bothSides, rounded, type Flat } from '../mesh/outline.ts';
+import type { Outline } from '../mesh/shell.ts';
+import { archRadius, axles, lowerEdge, stationOf, wheelCentreHeight } from './lines.ts';
+
+const inPlan =
+  (distance: (x: number, station: number) => number): Outline =>
+  (point) =>
+    distance(point[0], stationOf(point));
+const fromSide =
+  (distance: (station: number, y: number) => number): Outline =>
+  (point) =>
+    distance(stationOf(point), point[1]);
+/** Seen from ahead or behind; the half of the car facing away is left alone. */
+const fromEnd =
+  (direction: 1 | -1, distance: (x: number, y: number) => number): Outline =>
+  (point) =>
+    Math.max(distance(point[0], point[1]), 1.5 - direction * point[2]);
+
+const rightOf = (left: readonly Flat[], radius: number) => rounded(bothSides(left), radius);
+
+/** Distance beyond the wheel arch nearest to a point; the arch runs straight down from its axle. */
+export const arch: Outline = (point) => {
+  const rise = Math.max(0, point[1] - wheelCentreHeight);
+  const away = (axle: number): number => Math.hypot(stationOf(point) - axle, rise);
+  return Math.min(away(axles.front), away(axles.rear)) - archRadius;
+};
+/** Height below the body's lower edge. */
+export const below: Outline = (point) => lowerEdge(stationOf(point)) - point[1];
+
+export const stripes = { inner: 0.062, outer: 0.252 } as const;
+
+export const cabin = inPlan(
+  rightOf(
+    [
+      [0, 1.615],
+      [0.3, 1.635],
+      [0.52, 1.7],
+      [0.578, 1.8],
+      [0.592, 2.2],
+      [0.598, 2.6],
+      [0.55, 2.72],
+      [0.3, 2.785],
+      [0, 2.79],
+    ],
+    0.06,
+  ),
+);
+export const bonnet = inPlan(
+  rightOf(
+    [
+      [0, 0.42],
+      [0.25, 0.435],
+      [0.4, 0.5],
+      [0.44, 0.8],
+      [0.475, 1.42],
+      [0, 1.44],
+    ],
+    0.05,
+  ),
+);
+export const engineCover = inPlan(
+  rightOf(
+    [
+      [0, 2.99],
+      [0.44, 2.98],
+      [0.4, 3.56],
+      [0, 3.6],
+    ],
+    0.05,
+  ),
+);
+const doorBox = rounded(
+  [
+    [1.55, 0.3],
+    [2.5, 0.3],
+    [2.5, 1.3],
+    [1.55, 1.3],
+  ],
+  0.075,
+);
+/** The door runs up over the shoulder to the cabin opening. */
+export const door: Outline = (point) =>
+  Math.max(doorBox(stationOf(point) + 0.08 * (point[1] - 0.5), point[1]), 0.63 - point[0]);
+export const sideVent = fromSide(
+  rounded(
+    [
+      [1.235, 0.43],
+      [1.32, 0.43],
+      [1.35, 0.535],
+      [1.265, 0.535],
+    ],
+    0.018,
+  ),
+);
+export const headlamp = inPlan(
+  rounded(
+    [
+      [0.6, 0.31],
+      [0.665, 0.345],
+      [0.7, 0.44],
+      [0.69, 0.53],
+      [0.645, 0.54],
+      [0.595, 0.42],
+    ],
+    0.05,
+  ),
+);
+
+export const grille = fromEnd(
+  1,
+  rightOf(
+    [
+      [0, 0.272],
+      [0.3, 0.275],
+      [0.42, 0.3],
+      [0.38, 0.375],
+      [0.2, 0.4],
+      [0, 0.405],
+    ],
+    0.042,
+  ),
+);
+export const frontIndicator = fromEnd(
+  1,
+  rounded(
+    [
+      [0.565, 0.335],
+      [0.645, 0.345],
+    ],
+    0.024,
+  ),
+);
+export const splitterLine: Outline = (point) => Math.max(point[1] - 0.192, stationOf(point) - 0.45);
+export const sillLine: Outline = (point) => {
+  const station = stationOf(point);
+  const between = Math.max(axles.front - station, station - axles.rear);
+  return Math.max(point[1] - lowerEdge(station) - 0.068, between);
+};
+export const tailLamp = fromEnd(
+  -1,
+  rounded(
+    [
+      [0.44, 0.672],
+      [0.6, 0.664],
+      [0.74, 0.672],
+      [0.735, 0.69],
+      [0.6, 0.7],
+      [0.445, 0.69],
+    ],
+    0.034,
+  ),
+);
+/** Splits the tail lamp: the indicator sits inboard. */
+export const tailIndicator: Outline = (point) => Math.max(point[0] - 0.525, point[2] + 1.5);
+export const plateRecess = fromEnd(
+  -1,
+  rightOf(
+    [
+      [0, 0.455],
+      [0.27, 0.455],
+      [0.25, 0.555],
+      [0, 0.555],
+    ],
+    0.03,
+  ),
+);
+export const diffuser = fromEnd(
+  -1,
+  rightOf(
+    [
+      [0, 0.1],
+      [0.56, 0.1],
+      [0.53, 0.31],
+      [0, 0.32],
+    ],
+    0.045,
+  ),
+);
