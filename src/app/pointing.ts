@@ -4,9 +4,11 @@
  */
 import { create } from 'zustand';
 
-interface Pointing {
+export interface Pointing {
   /** Build part ids that are lit. */
   readonly parts: readonly string[];
+  /** Pointed at on a picture: ringed, with the rest of the car left as it is. */
+  readonly isGentle: boolean;
   /** Build part ids that stay lit while nothing else is pointed at. */
   readonly pinned: readonly string[];
   /** The part whose other places are being asked about; stays until asked again. */
@@ -17,6 +19,7 @@ const nothing: readonly string[] = [];
 
 export const usePointing = create<Pointing>()(() => ({
   parts: nothing,
+  isGentle: false,
   pinned: nothing,
   asked: undefined,
 }));
@@ -25,17 +28,17 @@ const isSame = (one: readonly string[], other: readonly string[]): boolean =>
   one.length === other.length && one.every((part, k) => part === other[k]);
 
 /** Lights these parts everywhere; none leaves only what is pinned. */
-export function pointAt(parts: readonly string[]): void {
+export function pointAt(parts: readonly string[], isGentle = false): void {
   const { parts: before, pinned } = usePointing.getState();
   const after = parts.length === 0 ? pinned : parts;
-  if (!isSame(before, after)) usePointing.setState({ parts: after });
+  if (!isSame(before, after)) usePointing.setState({ parts: after, isGentle });
 }
 
 /** Keeps these parts lit until they are pinned again, or others are. */
 export const pin = (parts: readonly string[]): void =>
   usePointing.setState(({ pinned }) => {
     const after = isSame(pinned, parts) ? nothing : parts;
-    return { pinned: after, parts: after };
+    return { pinned: after, parts: after, isGentle: false };
   });
 
 /** Puts every light out. */
@@ -57,6 +60,9 @@ export const useIsPinned = (parts: readonly string[]): boolean =>
 export const pointsAt = (parts: readonly string[]) => ({
   onPointerEnter: () => pointAt(parts),
   onPointerLeave: () => pointAt(nothing),
-  onFocus: () => pointAt(parts),
+  onFocus: ({ target }: { readonly target: Element }) => {
+    // Focus that a mouse left behind is no pointing: it would keep the cars dimmed.
+    if (target.matches(':focus-visible')) pointAt(parts);
+  },
   onBlur: () => pointAt(nothing),
 });

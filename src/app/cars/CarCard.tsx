@@ -1,11 +1,13 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
 import { useEffect, useRef, useState } from 'react';
-import type { Alternative } from '../../build/build.ts';
+import { type Alternative, assignmentOf, finishesByRef } from '../../build/build.ts';
 import { useSheet } from '../compared.ts';
 import type { View } from '../garage.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
+import { usePointing } from '../pointing.ts';
 import { Finding } from '../sheet/Finding.tsx';
+import { useWork } from '../store.ts';
 import { Picture } from './Picture.tsx';
 
 interface CarCardProps {
@@ -26,11 +28,29 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
         </h2>
         {sheet === undefined ? null : <Overall value={sheet.overall} />}
       </header>
-      <Picture alternative={alternative} letter={letter} view={view} />
+      <div className="picture-frame">
+        <Picture alternative={alternative} letter={letter} view={view} />
+        <Pointed alternative={alternative} />
+      </div>
       <div className="car-verdict">
         {worst === undefined ? <p>Nothing to remark.</p> : <Finding evidence={worst} />}
       </div>
     </article>
+  );
+}
+
+/** Name and finish of the part being pointed at; the part table says the same to screen readers. */
+function Pointed({ alternative }: { alternative: Alternative }) {
+  const { build } = useWork();
+  const lit = usePointing(({ parts }) => parts);
+  const part = lit.length === 1 ? build.parts.find(({ id }) => id === lit[0]) : undefined;
+  if (part === undefined) return null;
+  const ref = assignmentOf(build, alternative).get(part.id) ?? '';
+  const finish = finishesByRef(build).get(ref);
+  return (
+    <p className="pointed" aria-hidden="true">
+      <strong>{part.name}</strong> {finish?.name}
+    </p>
   );
 }
 

@@ -6,7 +6,7 @@ import { useEffect, useMemo, useRef } from 'react';
 import { type Alternative, assignmentOf, type Build, finishesByRef } from '../../build/build.ts';
 import { startChoosing } from '../choosing.ts';
 import type { View } from '../garage.ts';
-import { pointAt, usePointing } from '../pointing.ts';
+import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { ownersOf, paintOf } from './paint.ts';
 import { drawingOf, lightIn, partUnder } from './trace.ts';
@@ -34,13 +34,13 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   }, [drawing, paint]);
 
   useEffect(() => {
-    const show = (parts: readonly string[]): void => {
+    const show = ({ parts, isGentle }: Pick<Pointing, 'parts' | 'isGentle'>): void => {
       const covered = build.parts.filter(({ id }) => parts.includes(id));
-      lightIn(drawing, new Set(covered.flatMap(({ covers }) => covers)));
+      lightIn(drawing, new Set(covered.flatMap(({ covers }) => covers)), isGentle);
     };
-    show(usePointing.getState().parts);
-    return usePointing.subscribe(({ parts }, before) => {
-      if (parts !== before.parts) show(parts);
+    show(usePointing.getState());
+    return usePointing.subscribe((now, before) => {
+      if (now.parts !== before.parts) show(now);
     });
   }, [build.parts, drawing]);
 
@@ -49,7 +49,7 @@ export function Picture({ alternative, letter, view }: PictureProps) {
     const pointed = ({ target }: Event): string | undefined => owners.get(partUnder(target) ?? '');
     const over = (event: Event): void => {
       const owner = pointed(event);
-      pointAt(owner === undefined ? [] : [owner]);
+      pointAt(owner === undefined ? [] : [owner], true);
     };
     const leave = (): void => pointAt([]);
     const press = (event: Event): void => {

@@ -1,7 +1,7 @@
 /**
  * A traced view as a living drawing: parsed once, cloned per alternative, its parts found by
- * `data-part`. Lighting parts lays a veil of the stage's grey over the car, draws the lit parts
- * again on top and rings them dark and light, so that they stand out of any paint.
+ * `data-part`. Lighting parts dims the car, draws the lit parts again on top and rings them dark
+ * and light, so that they stand out of any paint.
  */
 import type { View } from '../garage.ts';
 
@@ -33,21 +33,20 @@ export const partUnder = (target: EventTarget | null): string | undefined =>
   (target as Element | null)?.closest('[data-part]')?.getAttribute('data-part') ?? undefined;
 
 /** Lights the parts with these car ids in the drawing, and puts out any other. */
-export function lightIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
+export function lightIn(
+  drawing: SVGSVGElement,
+  carParts: ReadonlySet<string>,
+  isGentle: boolean,
+): void {
   const layer = drawing.querySelector('g.light');
   if (layer === null) return;
   layer.replaceChildren();
+  drawing.classList.toggle('is-dimmed', carParts.size > 0 && !isGentle);
   if (carParts.size === 0) return;
   const lit = [...drawing.querySelectorAll('[data-part]')].filter((path) =>
     carParts.has(path.getAttribute('data-part') ?? ''),
   );
   if (lit.length === 0) return;
-  const { x, y, width, height } = drawing.viewBox.baseVal;
-  const veil = document.createElementNS(svgSpace, 'rect');
-  for (const [name, value] of Object.entries({ x, y, width, height })) {
-    veil.setAttribute(name, String(value));
-  }
-  veil.setAttribute('class', 'veil');
   const copies = (className: string): Node[] =>
     lit.map((path) => {
       const copy = path.cloneNode(true) as Element;
@@ -55,5 +54,5 @@ export function lightIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): 
       copy.setAttribute('class', className);
       return copy;
     });
-  layer.append(veil, ...copies('ring-dark'), ...copies('ring-light'), ...copies('relit'));
+  layer.append(...copies('ring-dark'), ...copies('ring-light'), ...copies('relit'));
 }

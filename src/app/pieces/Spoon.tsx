@@ -8,15 +8,15 @@ import type { LightId } from '../../colour/illuminant.ts';
 import { kindOf, lookOf } from '../look.ts';
 import { materialOf } from './material.ts';
 
-// Drawn in a box 100 × 48; the neck ends at its right edge, where the handle takes over.
+// Drawn in a box 104 × 48; the neck ends at its right edge, where the handle takes over.
 const bowl =
-  'M2.5 24C2.5 11.8 13.5 4.5 28.5 4.5C42 4.5 51.5 11.2 57.8 19.4C60.4 22.8 60.4 25.2 57.8 28.6C51.5 36.8 42 43.5 28.5 43.5C13.5 43.5 2.5 36.2 2.5 24Z';
+  'M2.5 24C2.5 12.4 14 5 29.5 5C45 5 60.5 13.2 60.5 24C60.5 34.8 45 43 29.5 43C14 43 2.5 35.6 2.5 24Z';
 const neck =
-  'M53 19.6C63 21.6 69 20.6 75 16.4C82 11.4 88 6.6 100 6V42C88 41.4 82 36.6 75 31.6C69 27.4 63 26.4 53 28.4Z';
-const ridge = 'M59 24C70 23.4 80 23 97 22.6';
+  'M52 17C60 18.6 66 19.4 72 18C79 16.2 84 8.2 104 7V41C84 39.8 79 31.8 72 30C66 28.6 60 29.4 52 31Z';
+const ridge = 'M61 23C70 21.8 82 21.4 101 21';
 const lamp =
-  'M10.5 21.5C11.5 13.5 19 8.6 29 8.9C35 9.1 40.5 11.3 43.8 14.2C37 12.6 27.5 13.2 21.5 16.4C17 18.8 14.5 21 10.5 21.5Z';
-const bounce = 'M13 34C21 40.6 37 41.4 48.5 34.5C41 42.4 22 43.6 13 34Z';
+  'M10 21.5C11.5 13.8 19 9.3 29.5 9.4C36 9.5 42.5 11.3 46.5 14C39 12.9 29 13.4 22.5 16.4C17.5 18.7 14.5 21 10 21.5Z';
+const bounce = 'M13 33.5C22 39.8 39 40.6 51.5 33C43.5 41.6 23 42.8 13 33.5Z';
 
 /** The sprayed bowl alone; decoration, so it has no name of its own. */
 export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId }) {
@@ -24,7 +24,7 @@ export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId
   const look = lookOf(finish, light);
   const { face, middle, rim, lampBlur, lampOpacity, grain } = materialOf(finish, look);
   return (
-    <svg className="bowl" viewBox="0 0 100 48" aria-hidden="true" focusable="false">
+    <svg className="bowl" viewBox="0 0 104 48" aria-hidden="true" focusable="false">
       <defs>
         <radialGradient id={`${id}f`} cx="0.44" cy="0.4" r="0.64" fx="0.38" fy="0.26">
           <stop offset="0" stopColor={face} />

@@ -5,7 +5,7 @@
 import { useEffect, useRef } from 'react';
 import { assignmentOf, isOpen, letterOf, type Part } from '../../build/build.ts';
 import { stopChoosing, useChoosing } from '../choosing.ts';
-import { pointAt } from '../pointing.ts';
+import { pointNowhere } from '../pointing.ts';
 import { choose, useWork } from '../store.ts';
 import { placeBeside } from './place.ts';
 import { SpoonRack } from './SpoonRack.tsx';
@@ -30,9 +30,9 @@ export function Chooser() {
     if (!element.open) element.showModal();
     if (from !== undefined) placeBeside(element, from);
     element.querySelector<HTMLInputElement>('input:checked')?.focus({ preventScroll: true });
-    pointAt([part.id]);
-    return () => pointAt([]);
-  }, [isChoosing, from, part?.id]);
+    // The cars are seen as they are while spoons are tried.
+    pointNowhere();
+  }, [isChoosing, from]);
 
   useEffect(() => {
     const element = dialog.current;
