@@ -35,7 +35,7 @@ export function problemSentence({ place, found, expected, mend }: Problem): stri
 
 const longestShown = 60;
 // Control characters and the bidirectional overrides that could reorder a message on screen.
-const invisible = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/gu;
+const invisible = /[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/gu;
 
 /** Any input value as short, harmless text for a message: quoted, escaped, at most 60 characters. */
 export function shown(value: unknown): string {
