@@ -66,6 +66,20 @@ export class Shell {
     this.cells = this.cells.flatMap((cell) => split(cell, side, middle));
   }
 
+  /** Halves every edge of the triangles that `isFine` picks, and fits their neighbours to them. */
+  refine(isFine: (centre: Vector3) => boolean): void {
+    const middles = new Map<string, number>();
+    const key = (a: number, b: number): string => (a < b ? `${a},${b}` : `${b},${a}`);
+    for (const cell of this.cells) {
+      if (!isFine(this.centre(cell))) continue;
+      for (const k of [0, 1, 2]) {
+        const [a, b] = [cell.corners[k]!, cell.corners[(k + 1) % 3]!];
+        if (!middles.has(key(a, b))) middles.set(key(a, b), this.vertex(this.#blend(a, b, 0.5)));
+      }
+    }
+    this.cells = this.cells.flatMap((cell) => halved(cell, (a, b) => middles.get(key(a, b))));
+  }
+
   /** Gives each triangle the part that `partOf` names for its middle, given the part it has. */
   paint(partOf: (centre: Vector3, part: string) => string): void {
     this.cells = this.cells.map((cell) => ({ ...cell, part: partOf(this.centre(cell), cell.part) }));
@@ -93,8 +107,11 @@ export class Shell {
       }));
   }
 
-  /** The directed edges of kept triangles along the hole `hole`, as vertex pairs. */
-  edges(isHole: (part: string) => boolean): [number, number][] {
+  /** The directed edges of kept triangles along a hole, as vertex pairs. */
+  edges(
+    isHole: (part: string) => boolean,
+    isKept: (part: string) => boolean,
+  ): [number, number][] {
     const inside = new Set<string>();
     for (const { corners, part } of this.cells) {
       if (!isHole(part)) continue;
@@ -102,7 +119,7 @@ export class Shell {
     }
     const found: [number, number][] = [];
     for (const { corners, part } of this.cells) {
-      if (isHole(part)) continue;
+      if (isHole(part) || !isKept(part)) continue;
       for (const k of [0, 1, 2]) {
         const [a, b] = [corners[k]!, corners[(k + 1) % 3]!];
         if (inside.has(`${b},${a}`)) found.push([a, b]);
@@ -191,4 +208,21 @@ function split(
   const ab = middle(a, b);
   const ac = middle(a, c);
   return [make(a, ab, ac), make(ab, b, c), make(ab, c, ac)];
+}
+
+// One, two or three halved edges give two, three or four triangles.
+function halved(cell: Cell, middle: (a: number, b: number) => number | undefined): Cell[] {
+  const { part } = cell;
+  const make = (x: number, y: number, z: number): Cell => ({ corners: [x, y, z], part });
+  for (let turn = 0; turn < 3; turn++) {
+    const [a, b, c] = [0, 1, 2].map((k) => cell.corners[(k + turn) % 3]!) as [number, number, number];
+    const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
+    if (ab === undefined) continue;
+    if (bc !== undefined && ca !== undefined) {
+      return [make(a, ab, ca), make(ab, b, bc), make(ca, bc, c), make(ab, bc, ca)];
+    }
+    if (bc !== undefined) return [make(ab, b, bc), make(a, ab, bc), make(a, bc, c)];
+    if (ca === undefined) return [make(a, ab, c), make(ab, b, c)];
+  }
+  return [cell];
 }

@@ -5,11 +5,21 @@
  * Gap width 6 mm full size: a quarter of a millimetre at 1:24, what a sharp scriber leaves
  * (common practice, no source).
  */
-import { add, cross, normalize, type Vector3 } from '../../src/ground/vector.ts';
+import { add, normalize, type Vector3 } from '../../src/ground/vector.ts';
 import type { Outline, Shell } from '../mesh/shell.ts';
 import { Solid, type Facet } from '../mesh/solid.ts';
 import { halfShell } from './grid.ts';
-import { archRadius, axles, stationOf, wheelCentreHeight } from './lines.ts';
+import {
+  archRadius,
+  axles,
+  lowerEdge,
+  noseLine,
+  placed,
+  stationOf,
+  tailLine,
+  wheelCentreHeight,
+} from './lines.ts';
+import { sideAt } from './surface.ts';
 import * as outline from './outlines.ts';
 
 const halfGap = 0.003;
@@ -17,14 +27,22 @@ const lampGap = 0.004;
 
 // Outlines whose edge is a dark gap running round a panel that stays part of the body.
 const panels: readonly Outline[] = [outline.bonnet, outline.door, outline.engineCover];
+// Small shapes whose curves need cells of half the size.
+const fineOutlines: readonly Outline[] = [
+  outline.headlamp,
+  outline.tailLamp,
+  outline.frontIndicator,
+  outline.sideVent,
+  outline.doorCorners,
+];
 const lampSurrounds: readonly Outline[] = [outline.tailLamp, outline.frontIndicator];
 
 function scored(): Shell {
   const shell = halfShell();
+  shell.refine((centre) => fineOutlines.some((shape) => Math.abs(shape(centre)) < 0.045));
   const out: Outline = (point) => point[0];
   shell.score(outline.arch);
   shell.score(outline.below);
-  shell.score((point) => outline.arch(point) - 0.05);
   for (const edge of [outline.stripes.inner, outline.stripes.outer]) {
     shell.score((point) => out(point) - edge);
   }
@@ -56,7 +74,7 @@ function scored(): Shell {
 /** The part a skin triangle belongs to; parts starting with `hole` are left open. */
 function partAt(centre: Vector3): string {
   const is = (shape: Outline, by = 0): boolean => shape(centre) < by;
-  if (is(outline.below) === false && outline.below(centre) > 0) return 'hole-below';
+  if (outline.below(centre) > 0) return 'hole-below';
   if (is(outline.arch)) return 'hole-arch';
   if (is(outline.cabin)) return 'hole-cabin';
   if (is(outline.headlamp)) return 'hole-lamp';
@@ -75,11 +93,13 @@ function partAt(centre: Vector3): string {
   return is(outline.engineCover) ? 'engine-cover' : 'body';
 }
 
+const isSkin = (part: string): boolean => !part.startsWith('hole');
+
 type Move = (point: Vector3) => Vector3;
 
 /** Walls from the edge of a hole through each of `moves` in turn. */
 function walls(solid: Solid, shell: Shell, hole: string, steps: readonly [string, Move][]): void {
-  for (const [a, b] of shell.edges((part) => part === hole)) {
+  for (const [a, b] of shell.edges((part) => part === hole, isSkin)) {
     let [fromA, fromB] = [shell.points[a]!, shell.points[b]!];
     const [edgeA, edgeB] = [fromA, fromB];
     for (const [part, move] of steps) {
@@ -115,51 +135,74 @@ function inwardOf(shape: Outline, by: number, down: number): Move {
   };
 }
 
-function wheelWell(solid: Solid, shell: Shell): void {
-  const axleOf = (point: Vector3): number =>
-    stationOf(point) < (axles.front + axles.rear) / 2 ? axles.front : axles.rear;
-  const outwards = (point: Vector3, by: number): Vector3 => {
-    const along = -(stationOf(point) - axleOf(point));
-    const rise = Math.max(0, point[1] - wheelCentreHeight);
-    const away = Math.hypot(along, rise) || 1;
-    return add(point, [0, (rise / away) * by, (along / away) * by]);
-  };
+// The floor pan and the wheel wells close the car from below: dark, simple, never seen close.
+function underneath(): Solid {
+  const solid = new Solid(30);
   const inner = 0.47;
-  walls(solid, shell, 'hole-arch', [
-    ['body', (point) => add(point, [-0.028, 0, 0])],
-    ['underbody', (point) => outwards(add(point, [-0.03, 0, 0]), 0.03)],
-    ['underbody', (point) => [inner, ...tail(outwards(point, 0.03))]],
-    ['underbody', (point) => [inner, wheelCentreHeight, 2.05 - axleOf(point)]],
-  ]);
+  const high = 0.012;
   for (const axle of [axles.front, axles.rear]) {
-    const reach = archRadius + 0.03;
-    const [front, rear] = [2.05 - axle + reach, 2.05 - axle - reach];
-    const low = 0.135;
-    solid.quad('underbody', [0, low, front], [0, low, rear], [inner, low, rear], [inner, low, front]);
-    solid.quad(
-      'underbody',
-      [inner, low, front],
-      [inner, low, rear],
-      [inner, wheelCentreHeight, rear],
-      [inner, wheelCentreHeight, front],
-    );
+    const reach = archRadius + 0.02;
+    const rows = Array.from({ length: 13 }, (_, k) => {
+      const angle = Math.PI * (1 - (k - 1) / 10);
+      const isFoot = k === 0 || k === 12;
+      const station = axle + reach * (isFoot ? (k === 0 ? -1 : 1) : Math.cos(angle));
+      const y = isFoot ? lowerEdge(axle) : wheelCentreHeight + reach * Math.sin(angle);
+      const skirt = sideAt(station, Math.max(y, 0.2)) - 0.02;
+      return [placed(station, y, skirt), placed(station, y, inner)];
+    });
+    solid.grid('underbody', rows);
+    const hub = placed(axle, lowerEdge(axle), inner);
+    rows.slice(1).forEach((row, k) => {
+      solid.triangle('underbody', hub, rows[k]![1]!, row[1]!);
+    });
   }
+  solid.facingFrom(0, ([x, y, z]) => [
+    x + 0.2,
+    wheelCentreHeight,
+    2.05 - (z > 2.05 - 2 ? axles.front : axles.rear) + (x < inner + 0.01 ? z - z : 0),
+  ]);
+  const from = solid.triangles.length;
+  const inWell = (station: number): boolean =>
+    [axles.front, axles.rear].some((axle) => Math.abs(station - axle) < archRadius + 0.03);
+  const stations = [0.1, 0.16, 0.28, 0.427, 0.429, 1.171, 1.173, 2, 2.897, 2.899, 3.641, 3.643, 3.8, 3.9, 4];
+  const rim = stations.map((station) => {
+    const y = lowerEdge(station) + high;
+    // Inside the nose and the tail the pan stops short of the skin.
+    const bowed = Math.min((station - noseLine(y)) / 0.3, (tailLine(y) - station) / 0.2);
+    const end = 0.85 * Math.sqrt(Math.max(0, bowed - 0.04));
+    return [
+      placed(station, y, 0),
+      placed(station, y, inWell(station) ? inner : Math.min(end, sideAt(station, y) - 0.03)),
+    ];
+  });
+  solid.grid('underbody', rim);
+  return solid.facingFrom(from, ([x, y, z]) => [x, y - 1, z]);
 }
 
-const tail = (point: Vector3): [number, number] => [point[1], point[2]];
+// The cabin's lining at a height: door cards lean out, the bulkhead leans back, and ahead of the
+// dashboard the wall steps forward to make the footwells.
+function lining(y: number): Move {
+  const edge = inwardOf(outline.cabin, 0.034, 0);
+  return (point) => {
+    const [x, , z] = edge(point);
+    const station = stationOf([x, y, z]);
+    const isAhead = station < 1.69 + 0.06 * (Math.abs(x) / 0.6) ** 2;
+    const out = Math.min(Math.abs(x) * 1.01, 0.625);
+    return placed(isAhead ? 1.27 : Math.min(station, 2.8), y, Math.sign(x) * out);
+  };
+}
 
 function recesses(shell: Shell): Solid {
   const solid = new Solid(30);
   const back = (by: number): Move => (point) => add(point, [0, 0, by]);
-  wheelWell(solid, shell);
-  walls(solid, shell, 'hole-below', [
-    ['underbody', (point) => [point[0] * 0.97, point[1] + 0.004, point[2] * 0.99]],
-    ['underbody', (point) => [0, point[1] + 0.004, point[2] * 0.99]],
-  ]);
+  walls(solid, shell, 'hole-arch', [['body', (point) => add(point, [-0.03, 0, 0])]]);
   walls(solid, shell, 'hole-cabin', [
     ['tub', inwardOf(outline.cabin, 0.014, 0.009)],
     ['tub', inwardOf(outline.cabin, 0.03, 0.002)],
     ['tub', inwardOf(outline.cabin, 0.034, -0.05)],
+    ['tub', lining(0.56)],
+    ['tub', lining(0.34)],
+    ['carpet', lining(0.2)],
   ]);
   const bucket: Move = (point) => add(point, [-0.008, -0.075, -0.03]);
   walls(solid, shell, 'hole-lamp', [['body', bucket]]);
@@ -201,15 +244,10 @@ export function bodyFacets(): Facet[] {
     .facets((part) => part === 'hole-lamp')
     .map((facet) => ({ ...facet, part: 'lamp-lenses' }));
   const half = [
-    ...shell.facets((part) => !part.startsWith('hole')),
+    ...shell.facets(isSkin),
     ...lens,
     ...recesses(shell).facets(),
+    ...underneath().facets(),
   ];
   return [...half, ...mirrored(half)];
 }
-
-/** The unit normal of a triangle, for checks. */
-export const faceNormal = ([a, b, c]: Facet['corners']): Vector3 =>
-  normalize(
-    cross([b[0] - a[0], b[1] - a[1], b[2] - a[2]], [c[0] - a[0], c[1] - a[1], c[2] - a[2]]),
-  );

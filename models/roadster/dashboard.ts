@@ -63,16 +63,15 @@ function dial(solid: Solid, place: Place, radius: number, reading: number): void
   const one = new Solid(40);
   lathe(
     one,
-    (ring) => (ring < 4 ? 'badge-rims' : 'gauges'),
+    (ring) => (ring < 3 ? 'badge-rims' : 'gauges'),
     [
       [radius, -0.03],
-      [radius, 0.008],
-      [radius * 0.95, 0.011],
-      [radius * 0.88, 0.009],
+      [radius * 0.98, 0.01],
+      [radius * 0.88, 0.01],
       [radius * 0.86, 0.002],
       [0, 0.002],
     ],
-    20,
+    radius > 0.05 ? 20 : 16,
   );
   const hand = (angle: number, from: number, to: number, half: number, height: number): void => {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
@@ -93,7 +92,7 @@ function dial(solid: Solid, place: Place, radius: number, reading: number): void
       [radius * 0.13, 0.007],
       [0, 0.008],
     ],
-    8,
+    6,
   );
   solid.join(one, place);
 }
@@ -109,15 +108,14 @@ function instruments(): Solid {
     const vent = new Solid(40);
     lathe(
       vent,
-      (ring) => (ring < 3 ? 'badge-rims' : 'dash-top'),
+      (ring) => (ring < 2 ? 'badge-rims' : 'dash-top'),
       [
-        [0.034, -0.02],
-        [0.034, 0.006],
-        [0.03, 0.008],
-        [0.028, 0.002],
+        [0.034, -0.01],
+        [0.033, 0.008],
+        [0.028, 0.004],
         [0, -0.004],
       ],
-      14,
+      12,
     );
     for (const y of [-0.012, 0, 0.012]) box(vent, 'badge-rims', [0, y, 0.002], [0.024, 0.0018, 0.002], 0);
     const bow = 0.04 * (x / 0.64) ** 2;
@@ -130,13 +128,12 @@ function instruments(): Solid {
       toggle,
       'badge-rims',
       [
-        [0.009, -0.004],
-        [0.009, 0.003],
-        [0.0035, 0.005],
-        [0.004, 0.018],
+        [0.009, -0.002],
+        [0.004, 0.004],
+        [0.0035, 0.019],
         [0, 0.02],
       ],
-      6,
+      5,
     );
     solid.join(toggle, facing(1.803, 0.735, x, -0.2));
   }
@@ -157,12 +154,12 @@ function instruments(): Solid {
 function steeringWheel(): Solid {
   const solid = new Solid(45);
   const one = new Solid(45);
-  const ring = Array.from({ length: 28 }, (_, k): Vector3 => {
-    const angle = (k / 28) * 2 * Math.PI;
+  const ring = Array.from({ length: 26 }, (_, k): Vector3 => {
+    const angle = (k / 26) * 2 * Math.PI;
     return [0.172 * Math.cos(angle), 0.172 * Math.sin(angle), 0];
   });
   const from = one.triangles.length;
-  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 8, isClosed: true });
+  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 7, isClosed: true });
   one.closedFrom(from);
   for (const angle of [-0.12, Math.PI + 0.12, -Math.PI / 2]) {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];

@@ -20,11 +20,11 @@ interface Row {
 const spread = (from: number, to: number, steps: number): number[] =>
   Array.from({ length: steps + 1 }, (_, k) => from + ((to - from) * k) / steps);
 
-const sideRows: Row[] = spread(core.low, core.high, 7).map((y) => ({ y, x: core.out, turn: 0 }));
-const shoulderRows: Row[] = spread(0, Math.PI / 2, 9)
+const sideRows: Row[] = spread(core.low, core.high, 6).map((y) => ({ y, x: core.out, turn: 0 }));
+const shoulderRows: Row[] = spread(0, Math.PI / 2, 8)
   .slice(1, -1)
   .map((turn) => ({ y: core.high, x: core.out, turn }));
-const topRows: Row[] = [0.48, 0.41, 0.34, 0.255, 0.16, 0.065, 0].map((x) => ({
+const topRows: Row[] = [0.48, 0.4, 0.32, 0.252, 0.157, 0.062, 0].map((x) => ({
   y: core.high,
   x,
   turn: Math.PI / 2,
@@ -36,7 +36,7 @@ function columns(): number[] {
   const gaps: number[] = [core.front];
   for (let at = core.front; at < core.rear - 0.03; ) {
     const near = Math.min(Math.abs(at - axles.front), Math.abs(at - axles.rear));
-    at += near < 0.5 ? 0.058 : 0.1;
+    at += near < 0.47 ? 0.066 : 0.118;
     gaps.push(Math.min(at, core.rear));
   }
   gaps[gaps.length - 1] = core.rear;
@@ -77,7 +77,7 @@ export function halfShell(): Shell {
       face(b, c, d);
     }
   };
-  const fan = spread(0, Math.PI / 2, 6);
+  const fan = spread(0, Math.PI / 2, 5);
   const stations: [station: number, lean: number][] = [
     ...[...fan].reverse().map((lean): [number, number] => [core.front, lean]),
     ...columns()

@@ -84,6 +84,15 @@ const doorBox = rounded(
   ],
   0.075,
 );
+/** Distance from the quarter circles at the door's two lower corners. */
+export const doorCorners: Outline = (point) => {
+  if (point[0] < 0.6) return 1;
+  const station = stationOf(point) + 0.08 * (point[1] - 0.5);
+  return Math.min(
+    Math.hypot(station - 1.52, point[1] - 0.27),
+    Math.hypot(station - 2.53, point[1] - 0.27),
+  ) - 0.03;
+};
 /** The door runs up over the shoulder to the cabin opening. */
 export const door: Outline = (point) =>
   Math.max(doorBox(stationOf(point) + 0.08 * (point[1] - 0.5), point[1]), 0.63 - point[0]);

@@ -5,7 +5,7 @@
  * The roll is the cubic smooth maximum (twice differentiable, so reflections flow over it); its
  * widths, the arch flares and the headrest fairings are our own judgement, by eye.
  */
-import { add, normalize, scale, type Vector3 } from '../../src/ground/vector.ts';
+import { add, clamp, normalize, scale, type Vector3 } from '../../src/ground/vector.ts';
 import { curveThrough } from '../mesh/curve.ts';
 import type { Ray, Surface } from '../mesh/shell.ts';
 import {
@@ -78,7 +78,9 @@ function depth(point: Vector3): number {
   const nose = noseLine(height) + 0.3 * bowed - station;
   const tail = station - tailLine(height) + 0.2 * bowed;
   const crowned = rolledMaximum(side, top, 0.2);
-  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.06);
+  // A crisp lip across the tail, softening to full corners at the sides.
+  const corner = clamp((out - 0.4) / 0.38, 0, 1);
+  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.05 + 0.13 * corner * corner);
 }
 
 const reach = 1.2;

@@ -20,19 +20,17 @@ function headlamps(): Solid {
     const lamp = new Solid(45);
     lathe(
       lamp,
-      (ring) => (ring < 4 ? 'badge-rims' : 'headlamps'),
+      (ring) => (ring < 3 ? 'badge-rims' : 'headlamps'),
       [
-        [radius * 0.9, -0.06],
-        [radius * 1.14, 0],
-        [radius * 1.14, 0.008],
-        [radius * 1.06, 0.011],
+        [radius * 0.95, -0.05],
+        [radius * 1.14, 0.006],
+        [radius * 1.08, 0.012],
         [radius, 0.006],
-        [radius * 0.96, 0.008],
-        [radius * 0.8, 0.02],
-        [radius * 0.45, 0.031],
-        [0, 0.034],
+        [radius * 0.82, 0.018],
+        [radius * 0.45, 0.029],
+        [0, 0.033],
       ],
-      20,
+      18,
     );
     const normal = skin.normal(on);
     solid.join(lamp, seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(normal, [0, 0.1, 1.7]))));
@@ -53,12 +51,12 @@ function grilleBars(): Solid {
     [0.374, 0.42],
     [0.403, 0.35],
   ] as const) {
-    const path = Array.from({ length: 11 }, (_, k) => at((reach * (k - 5)) / 5, y));
-    tube(solid, 'grille', path, { radius: 0.005, height: 0.008, sides: 6, up: [0, 0, 1] });
+    const path = Array.from({ length: 9 }, (_, k) => at((reach * (k - 4)) / 4, y));
+    tube(solid, 'grille', path, { radius: 0.009, height: 0.005, sides: 4, up: [0, 1, 0] });
   }
-  for (let k = -4; k <= 4; k++) {
-    const x = k * 0.09;
-    const path = [0.24, 0.33, 0.42].map((y) => add(at(x, y), [0, 0, -0.008]));
+  for (let k = -3; k <= 3; k++) {
+    const x = k * 0.12;
+    const path = [0.24, 0.42].map((y) => add(at(x, y), [0, 0, -0.008]));
     tube(solid, 'grille', path, { radius: 0.004, sides: 4, up: [0, 0, 1] });
   }
   return solid;
@@ -66,7 +64,7 @@ function grilleBars(): Solid {
 
 function splitterBlade(): Solid {
   const solid = new Solid(30);
-  const count = 16;
+  const count = 12;
   const rows = Array.from({ length: count + 1 }, (_, k) => {
     const x = 0.72 * (k / count);
     const root = skinAlong(1, 0.162, x);
@@ -74,9 +72,8 @@ function splitterBlade(): Solid {
     const ahead = (by: number, y: number): Vector3 => [x * (1 + by * 0.3), y, root[2] + by];
     return [
       ahead(-0.04, 0.17),
-      ahead(reach - 0.006, 0.158),
-      ahead(reach, 0.153),
-      ahead(reach - 0.004, 0.147),
+      ahead(reach - 0.003, 0.158),
+      ahead(reach, 0.15),
       ahead(-0.04, 0.145),
     ];
   });
@@ -107,7 +104,7 @@ function tail(): Solid {
         [0.02, 0.01],
         [0, 0.013],
       ],
-      16,
+      14,
     );
     for (const side of [1, -1]) {
       const normal = skin.normal(on);
@@ -120,24 +117,22 @@ function tail(): Solid {
   // Diffuser strakes.
   for (const x of [-0.3, -0.18, -0.06, 0.06, 0.18, 0.3]) {
     const foot = skinAlong(-1, 0.25, Math.abs(x));
-    box(solid, 'diffuser', [x, 0.27, foot[2] + 0.06], [0.005, 0.065, 0.075], 0.003);
+    box(solid, 'diffuser', [x, 0.27, foot[2] + 0.06], [0.005, 0.065, 0.075], 0);
   }
   for (const x of [-0.475, -0.385, 0.385, 0.475]) {
     const pipe = new Solid(50);
     lathe(
       pipe,
-      (ring) => (ring < 5 ? 'exhausts' : 'exhaust-bores'),
+      (ring) => (ring < 4 ? 'exhausts' : 'exhaust-bores'),
       [
-        [0.033, -0.16],
+        [0.034, -0.14],
         [0.036, -0.03],
-        [0.04, 0],
-        [0.0405, 0.005],
+        [0.0405, 0.003],
         [0.037, 0.007],
-        [0.034, -0.004],
-        [0.031, -0.07],
-        [0, -0.07],
+        [0.033, -0.006],
+        [0, -0.06],
       ],
-      18,
+      16,
     );
     const foot = skinAlong(-1, 0.27, Math.abs(x));
     solid.join(pipe, seatedOn([x, 0.268, foot[2] - 0.028], [0, 0, -1]));

@@ -3,7 +3,7 @@
  * louvres and the roll hoops. Metres, car coordinates. Badges are plain plates: no emblem.
  * Our own judgement.
  */
-import { add, normalize, scale, type Vector3 } from '../../../src/ground/vector.ts';
+import { add, scale, subtract, type Vector3 } from '../../../src/ground/vector.ts';
 import { box } from '../../mesh/box.ts';
 import { Solid } from '../../mesh/solid.ts';
 import { lathe, tube } from '../../mesh/sweep.ts';
@@ -23,10 +23,9 @@ function badges(): Solid {
         [1, 0.004],
         [0.93, 0.006],
         [0.8, 0.0045],
-        [0.4, 0.0065],
-        [0, 0.007],
+        [0, 0.0065],
       ],
-      18,
+      16,
     );
     const seat = seatedOn(on, skin.normal(on));
     solid.join(one, ([x, y, z]) => seat([x * wide, y * high, z]));
@@ -38,8 +37,8 @@ function badges(): Solid {
     const on = skinBeside(1.3, 0.625);
     const normal = skin.normal(on);
     const bar = new Solid(30);
-    box(bar, 'badge-rims', [0, 0, 0], [0.052, 0.013, 0.004], 0.002);
-    box(bar, 'badges', [0, 0, 0.003], [0.047, 0.0085, 0.0025], 0.0015);
+    box(bar, 'badge-rims', [0, 0, 0], [0.052, 0.013, 0.004], 0);
+    box(bar, 'badges', [0, 0, 0.003], [0.047, 0.0085, 0.0025], 0);
     solid.join(
       bar,
       seatedOn([side * on[0], on[1], on[2]], [side * normal[0], normal[1], normal[2]]),
@@ -60,10 +59,9 @@ function fuelCap(): Solid {
       [0.056, 0.008],
       [0.046, 0.006],
       [0.042, 0.011],
-      [0.02, 0.013],
       [0, 0.0135],
     ],
-    24,
+    20,
   );
   box(one, 'fuel-cap', [0, 0, 0.016], [0.036, 0.007, 0.006], 0.003);
   for (let k = 0; k < 6; k++) {
@@ -73,11 +71,11 @@ function fuelCap(): Solid {
       bolt,
       'badge-rims',
       [
-        [0.005, 0],
+        [0.005, 0.004],
         [0.005, 0.011],
         [0, 0.012],
       ],
-      6,
+      5,
     );
     one.join(bolt, (p) => add(p, [0.052 * Math.cos(angle), 0.052 * Math.sin(angle), 0]));
   }
@@ -96,7 +94,7 @@ function handles(): Solid {
     solid,
     'door-handles',
     [at(2.32, -0.004), at(2.33, 0.016), at(2.37, 0.021), at(2.44, 0.021), at(2.48, 0.016), at(2.49, -0.004)],
-    { radius: 0.006, height: 0.0095, sides: 8, up: [1, 0, 0] },
+    { radius: 0.006, height: 0.0095, sides: 6, up: [1, 0, 0] },
   );
   const lock = new Solid(40);
   lathe(
@@ -122,7 +120,7 @@ function slats(): Solid {
   ] as const) {
     const middle = 1.277 + shift;
     const on = skinBeside(middle, y);
-    box(solid, 'side-vents', add(on, [-0.012, 0, 0]), [0.009, 0.0055, 0.058], 0.003);
+    box(solid, 'side-vents', add(on, [-0.012, 0, 0]), [0.009, 0.0055, 0.058], 0);
   }
   return solid.mirrored();
 }
@@ -130,22 +128,24 @@ function slats(): Solid {
 function louvres(): Solid {
   const solid = new Solid(30);
   for (let k = 0; k < 5; k++) {
-    const station = 3.08 + k * 0.1;
-    const xs = [0.285, 0.33, 0.375, 0.42 - k * 0.006];
+    const station = 3.07 + k * 0.1;
+    const outs = [0.29, 0.35, 0.415 - k * 0.005];
     const row = (back: number, lift: number): Vector3[] =>
-      xs.map((x) => {
+      outs.map((x) => {
         const on = skinAbove(station + back, x);
         return add(on, scale(skin.normal(on), lift));
       });
     const from = solid.triangles.length;
-    const [foot, rise, lip, heel] = [row(0, 0), row(0.03, 0.009), row(0.052, 0.015), row(0.054, -0.004)];
+    const [foot, rise, lip] = [row(0, -0.002), row(0.03, 0.01), row(0.056, 0.017)];
+    const heel = row(0.05, -0.003);
     solid.grid((line) => (line === 2 ? 'panel-gaps' : 'engine-cover'), [foot, rise, lip, heel]);
-    for (const end of [0, 3]) {
-      solid.triangle('engine-cover', foot[end]!, rise[end]!, row(0.03, -0.002)[end]!);
-      solid.quad('engine-cover', row(0.03, -0.002)[end]!, rise[end]!, lip[end]!, heel[end]!);
+    for (const end of [0, 2]) {
+      solid.triangle('engine-cover', foot[end]!, rise[end]!, heel[end]!);
+      solid.triangle('engine-cover', heel[end]!, rise[end]!, lip[end]!);
     }
-    const middle = skinAbove(station + 0.03, 0.35);
-    solid.facingFrom(from, (centre) => add(centre, normalize(add(scale(add(centre, scale(middle, -1)), 1), [0, 0.004, 0]))));
+    // Seen from a point inside the wedge, every face points away.
+    const middle = row(0.035, 0.003)[1]!;
+    solid.facingFrom(from, (centre) => add(centre, scale(subtract(centre, middle), 1)));
   }
   return solid.mirrored();
 }
@@ -153,8 +153,8 @@ function louvres(): Solid {
 function hoops(): Solid {
   const solid = new Solid(45);
   for (const middle of [0.355, -0.355]) {
-    const arc = Array.from({ length: 15 }, (_, k): Vector3 => {
-      const angle = Math.PI * (1 - k / 14);
+    const arc = Array.from({ length: 12 }, (_, k): Vector3 => {
+      const angle = Math.PI * (1 - k / 11);
       return placed(2.83, 0.99 + 0.105 * Math.sin(angle), middle + 0.15 * Math.cos(angle));
     });
     const path = [
@@ -165,7 +165,7 @@ function hoops(): Solid {
       placed(2.85, 0.83, middle + 0.152),
     ];
     const from = solid.triangles.length;
-    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 10, up: [0, 0, 1] });
+    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 8, up: [0, 0, 1] });
     solid.closedFrom(from);
   }
   return solid;

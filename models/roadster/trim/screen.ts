@@ -89,17 +89,15 @@ function doorMirrors(): Solid {
   const centre = placed(1.73, 0.925, 0.9);
   // A teardrop case: rings from its nose back to the glass. x out, y up, along back.
   const rings = [
-    [-0.075, 0.12],
-    [-0.066, 0.42],
-    [-0.045, 0.72],
-    [-0.015, 0.93],
+    [-0.075, 0.16],
+    [-0.062, 0.5],
+    [-0.03, 0.86],
     [0.02, 1],
-    [0.046, 1],
-    [0.052, 0.96],
+    [0.048, 0.99],
     [0.05, 0.9],
   ].map(([along, size]) =>
-    Array.from({ length: 16 }, (_, k): Vector3 => {
-      const angle = (k / 16) * 2 * Math.PI;
+    Array.from({ length: 14 }, (_, k): Vector3 => {
+      const angle = (k / 14) * 2 * Math.PI;
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
       const square = (v: number): number => Math.sign(v) * Math.abs(v) ** 0.78;
       return add(centre, [
@@ -117,9 +115,9 @@ function doorMirrors(): Solid {
     centre[1] + (y - centre[1]) * 40,
     z + (z > centre[2] + 0.03 ? 1 : 0),
   ]);
-  const pane = rings[7]!.map((point) => add(point, [0, 0, 0.008]));
+  const pane = rings[5]!.map((point) => add(point, [0, 0, 0.008]));
   const start = solid.triangles.length;
-  solid.grid('mirror-stalks', [rings[7]!, pane], { columns: true });
+  solid.grid('mirror-stalks', [rings[5]!, pane], { columns: true });
   solid.fan('mirror-glass', pane);
   solid.facingFrom(start, ([x, y, z]) => [(x + centre[0]) / 2, (y + centre[1]) / 2, z - 1]);
   const stalk = new Solid(50);
