@@ -62,7 +62,8 @@ export class Shell {
       middles.set(key, made);
       return made;
     };
-    const side = (k: number): number => (Math.abs(value[k]!) < onOutline ? 0 : Math.sign(value[k]!));
+    const side = (k: number): number =>
+      Math.abs(value[k]!) < onOutline ? 0 : Math.sign(value[k]!);
     this.cells = this.cells.flatMap((cell) => split(cell, side, middle));
   }
 
@@ -82,7 +83,10 @@ export class Shell {
 
   /** Gives each triangle the part that `partOf` names for its middle, given the part it has. */
   paint(partOf: (centre: Vector3, part: string) => string): void {
-    this.cells = this.cells.map((cell) => ({ ...cell, part: partOf(this.centre(cell), cell.part) }));
+    this.cells = this.cells.map((cell) => ({
+      ...cell,
+      part: partOf(this.centre(cell), cell.part),
+    }));
   }
 
   centre({ corners: [a, b, c] }: Cell): Vector3 {
@@ -108,10 +112,7 @@ export class Shell {
   }
 
   /** The directed edges of kept triangles along a hole, as vertex pairs. */
-  edges(
-    isHole: (part: string) => boolean,
-    isKept: (part: string) => boolean,
-  ): [number, number][] {
+  edges(isHole: (part: string) => boolean, isKept: (part: string) => boolean): [number, number][] {
     const inside = new Set<string>();
     for (const { corners, part } of this.cells) {
       if (!isHole(part)) continue;
@@ -215,7 +216,11 @@ function halved(cell: Cell, middle: (a: number, b: number) => number | undefined
   const { part } = cell;
   const make = (x: number, y: number, z: number): Cell => ({ corners: [x, y, z], part });
   for (let turn = 0; turn < 3; turn++) {
-    const [a, b, c] = [0, 1, 2].map((k) => cell.corners[(k + turn) % 3]!) as [number, number, number];
+    const [a, b, c] = [0, 1, 2].map((k) => cell.corners[(k + turn) % 3]!) as [
+      number,
+      number,
+      number,
+    ];
     const [ab, bc, ca] = [middle(a, b), middle(b, c), middle(c, a)];
     if (ab === undefined) continue;
     if (bc !== undefined && ca !== undefined) {

@@ -88,7 +88,10 @@ export class Solid {
   /** Everything of `other`, moved by `move` (which must not mirror). */
   join(other: Solid, move: (point: Vector3) => Vector3 = (point) => point): this {
     for (const { part, corners } of other.triangles) {
-      this.triangles.push({ part, corners: [move(corners[0]), move(corners[1]), move(corners[2])] });
+      this.triangles.push({
+        part,
+        corners: [move(corners[0]), move(corners[1]), move(corners[2])],
+      });
     }
     return this;
   }

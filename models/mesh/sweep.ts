@@ -59,10 +59,7 @@ export function tube(solid: Solid, part: string, path: readonly Vector3[], shape
       const angle = ((side + 0.5) / sides) * 2 * Math.PI;
       return add(
         point,
-        add(
-          scale(across, half * Math.cos(angle)),
-          scale(over, (height ?? half) * Math.sin(angle)),
-        ),
+        add(scale(across, half * Math.cos(angle)), scale(over, (height ?? half) * Math.sin(angle))),
       );
     });
   });
@@ -103,8 +100,7 @@ export function strap(
   solid.facingFrom(from, (centre) => {
     let nearest = 0;
     path.forEach((point, k) => {
-      const gain =
-        lengthOf(subtract(point, centre)) < lengthOf(subtract(path[nearest]!, centre));
+      const gain = lengthOf(subtract(point, centre)) < lengthOf(subtract(path[nearest]!, centre));
       if (gain) nearest = k;
     });
     const inner = subtract(path[nearest]!, scale(normalize(normals[nearest]!), thickness));

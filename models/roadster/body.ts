@@ -7,7 +7,7 @@
  */
 import { add, normalize, type Vector3 } from '../../src/ground/vector.ts';
 import type { Outline, Shell } from '../mesh/shell.ts';
-import { Solid, type Facet } from '../mesh/solid.ts';
+import { type Facet, Solid } from '../mesh/solid.ts';
 import { halfShell } from './grid.ts';
 import {
   archRadius,
@@ -19,8 +19,8 @@ import {
   tailLine,
   wheelCentreHeight,
 } from './lines.ts';
-import { sideAt } from './surface.ts';
 import * as outline from './outlines.ts';
+import { sideAt } from './surface.ts';
 
 const halfGap = 0.003;
 const lampGap = 0.004;
@@ -164,7 +164,9 @@ function underneath(): Solid {
   const from = solid.triangles.length;
   const inWell = (station: number): boolean =>
     [axles.front, axles.rear].some((axle) => Math.abs(station - axle) < archRadius + 0.03);
-  const stations = [0.1, 0.16, 0.28, 0.427, 0.429, 1.171, 1.173, 2, 2.897, 2.899, 3.641, 3.643, 3.8, 3.9, 4];
+  const stations = [
+    0.1, 0.16, 0.28, 0.427, 0.429, 1.171, 1.173, 2, 2.897, 2.899, 3.641, 3.643, 3.8, 3.9, 4,
+  ];
   const rim = stations.map((station) => {
     const y = lowerEdge(station) + high;
     // Inside the nose and the tail the pan stops short of the skin.
@@ -194,7 +196,10 @@ function lining(y: number): Move {
 
 function recesses(shell: Shell): Solid {
   const solid = new Solid(30);
-  const back = (by: number): Move => (point) => add(point, [0, 0, by]);
+  const back =
+    (by: number): Move =>
+    (point) =>
+      add(point, [0, 0, by]);
   walls(solid, shell, 'hole-arch', [['body', (point) => add(point, [-0.03, 0, 0])]]);
   walls(solid, shell, 'hole-cabin', [
     ['tub', inwardOf(outline.cabin, 0.014, 0.009)],
@@ -209,7 +214,10 @@ function recesses(shell: Shell): Solid {
   floor(solid, shell, 'hole-lamp', 'body', bucket);
   walls(solid, shell, 'hole-grille', [
     ['grille', back(-0.012)],
-    ['grille-opening', (point) => [point[0] * 0.97, 0.34 + (point[1] - 0.34) * 0.9, point[2] - 0.1]],
+    [
+      'grille-opening',
+      (point) => [point[0] * 0.97, 0.34 + (point[1] - 0.34) * 0.9, point[2] - 0.1],
+    ],
   ]);
   floor(solid, shell, 'hole-grille', 'grille-opening', (point) => [
     point[0] * 0.97,

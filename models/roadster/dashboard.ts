@@ -117,7 +117,8 @@ function instruments(): Solid {
       ],
       12,
     );
-    for (const y of [-0.012, 0, 0.012]) box(vent, 'badge-rims', [0, y, 0.002], [0.024, 0.0018, 0.002], 0);
+    for (const y of [-0.012, 0, 0.012])
+      box(vent, 'badge-rims', [0, y, 0.002], [0.024, 0.0018, 0.002], 0);
     const bow = 0.04 * (x / 0.64) ** 2;
     solid.join(vent, facing(1.812 + bow, 0.79 - bow, x));
   }

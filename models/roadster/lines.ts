@@ -5,7 +5,7 @@
  * judgement, settled by eye on rendered pictures. Curves: [FritschCarlson1980].
  */
 import type { Vector3 } from '../../src/ground/vector.ts';
-import { curveThrough, type Curve } from '../mesh/curve.ts';
+import { type Curve, curveThrough } from '../mesh/curve.ts';
 
 export const carLength = 4.1;
 export const axles = { front: 0.8, rear: 3.27 } as const;

@@ -4,7 +4,7 @@
  * Masks (`Math.max` with a plane) keep a view from cutting the far side of the car. All numbers
  * are our own judgement, by eye.
  */
-import { bothSides, rounded, type Flat } from '../mesh/outline.ts';
+import { bothSides, type Flat, rounded } from '../mesh/outline.ts';
 import type { Outline } from '../mesh/shell.ts';
 import { archRadius, axles, lowerEdge, stationOf, wheelCentreHeight } from './lines.ts';
 
@@ -88,10 +88,12 @@ const doorBox = rounded(
 export const doorCorners: Outline = (point) => {
   if (point[0] < 0.6) return 1;
   const station = stationOf(point) + 0.08 * (point[1] - 0.5);
-  return Math.min(
-    Math.hypot(station - 1.52, point[1] - 0.27),
-    Math.hypot(station - 2.53, point[1] - 0.27),
-  ) - 0.03;
+  return (
+    Math.min(
+      Math.hypot(station - 1.52, point[1] - 0.27),
+      Math.hypot(station - 2.53, point[1] - 0.27),
+    ) - 0.03
+  );
 };
 /** The door runs up over the shoulder to the cabin opening. */
 export const door: Outline = (point) =>

@@ -91,7 +91,14 @@ function harness(): Solid {
   const solid = new Solid(45);
   const belt = (path: [at: number, x: number, proud: number][], belted: number): void => {
     const points = path.map((place) => seatPoint(...place));
-    strap(solid, 'belts', points, path.map(([at]) => seatNormal(at)), belted, 0.004);
+    strap(
+      solid,
+      'belts',
+      points,
+      path.map(([at]) => seatNormal(at)),
+      belted,
+      0.004,
+    );
   };
   const buckle = (at: number, x: number, proud: number, half: Vector3): void => {
     const centre = seatPoint(at, x, proud);

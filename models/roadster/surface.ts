@@ -39,8 +39,7 @@ function rolledMaximum(a: number, b: number, width: number): number {
 export function sideAt(station: number, height: number): number {
   let flare = 0;
   for (const axle of [axles.front, axles.rear]) {
-    const away =
-      Math.hypot(station - axle, Math.max(0, height - wheelCentreHeight)) - archRadius;
+    const away = Math.hypot(station - axle, Math.max(0, height - wheelCentreHeight)) - archRadius;
     flare += 0.026 * bell(away / (away < 0 ? 0.5 : 0.06));
   }
   return halfWidth(station) - sideInset(height - waistHeight(station)) + flare;

@@ -6,8 +6,8 @@
  */
 import type { Vector3 } from '../../src/ground/vector.ts';
 import { box } from '../mesh/box.ts';
-import { lathe, type Turned } from '../mesh/sweep.ts';
 import { Solid } from '../mesh/solid.ts';
+import { lathe, type Turned } from '../mesh/sweep.ts';
 
 const pairs = 5;
 const around = 36;
@@ -101,11 +101,7 @@ function nut(solid: Solid, angle: number, radius: number, base: number): void {
     ],
     6,
   );
-  solid.join(one, ([x, y, z]) => [
-    x + radius * Math.cos(angle),
-    y + radius * Math.sin(angle),
-    z,
-  ]);
+  solid.join(one, ([x, y, z]) => [x + radius * Math.cos(angle), y + radius * Math.sin(angle), z]);
 }
 
 /** Everything that turns, and the disc. */

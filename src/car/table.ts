@@ -52,7 +52,12 @@ export const sightTableSchema = v.strictObject({
       group: v.picklist(groups),
       /** The finish of a given part where the build does not say: Lab D65 and GU60. */
       given: v.optional(
-        v.strictObject({ lab: v.tuple([v.number(), v.number(), v.number()]), gloss60: size }),
+        v.strictObject({
+          lab: v.tuple([v.number(), v.number(), v.number()]),
+          gloss60: size,
+          /** Bare metal, which pairs with other metal as a matter of course. */
+          isMetal: v.optional(v.boolean()),
+        }),
       ),
       /** Projected visible area in each look, mm², split by zone: areaMm2[zone][look]. */
       areaMm2: v.record(v.string(), v.array(size)),

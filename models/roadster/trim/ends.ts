@@ -33,7 +33,10 @@ function headlamps(): Solid {
       18,
     );
     const normal = skin.normal(on);
-    solid.join(lamp, seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(normal, [0, 0.1, 1.7]))));
+    solid.join(
+      lamp,
+      seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(normal, [0, 0.1, 1.7]))),
+    );
   }
   return solid.mirrored();
 }

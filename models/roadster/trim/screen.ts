@@ -2,7 +2,14 @@
  * Windscreen, its frame, the wipers at rest, door and cabin mirrors. Metres, car coordinates.
  * The glass is a single bowed sheet; the frame runs round its edge. Our own judgement.
  */
-import { add, cross, interpolate3, normalize, scale, type Vector3 } from '../../../src/ground/vector.ts';
+import {
+  add,
+  cross,
+  interpolate3,
+  normalize,
+  scale,
+  type Vector3,
+} from '../../../src/ground/vector.ts';
 import { box } from '../../mesh/box.ts';
 import { Solid } from '../../mesh/solid.ts';
 import { tube } from '../../mesh/sweep.ts';
@@ -55,11 +62,16 @@ function frame(): Solid {
   });
   solid.closedFrom(from);
   // Cabin mirror: a rounded case hung from the header, glass to the driver.
-  tube(solid, 'windscreen-frame', [glassPoint(0, 0.97), add(glassPoint(0, 0.84), [0, -0.005, -0.04])], {
-    radius: 0.006,
-    sides: 6,
-    up: [1, 0, 0],
-  });
+  tube(
+    solid,
+    'windscreen-frame',
+    [glassPoint(0, 0.97), add(glassPoint(0, 0.84), [0, -0.005, -0.04])],
+    {
+      radius: 0.006,
+      sides: 6,
+      up: [1, 0, 0],
+    },
+  );
   const hung = add(glassPoint(0, 0.84), [0, -0.02, -0.05]);
   box(solid, 'windscreen-frame', hung, [0.1, 0.03, 0.013], 0.009);
   box(solid, 'mirror-glass', add(hung, [0, 0, -0.0125]), [0.092, 0.023, 0.0015], 0.001);
@@ -124,7 +136,12 @@ function doorMirrors(): Solid {
   tube(
     stalk,
     'mirror-stalks',
-    [placed(1.715, 0.79, 0.715), placed(1.715, 0.83, 0.742), placed(1.72, 0.873, 0.8), placed(1.725, 0.9, 0.85)],
+    [
+      placed(1.715, 0.79, 0.715),
+      placed(1.715, 0.83, 0.742),
+      placed(1.72, 0.873, 0.8),
+      placed(1.725, 0.9, 0.85),
+    ],
     { radius: 0.013, height: 0.02, sides: 8, up: [0, 0, 1] },
   );
   return solid.join(stalk).mirrored();

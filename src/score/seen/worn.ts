@@ -68,11 +68,15 @@ export function wornFrom(ref: string, finish: Finish, light: LightId): Worn {
 /** A given surface (tyre, lamp, glass) from the car's sight table: the same under every light. */
 export function wornAsGiven(
   name: string,
-  given: { readonly lab: readonly [number, number, number]; readonly gloss60: number },
+  given: {
+    readonly lab: readonly [number, number, number];
+    readonly gloss60: number;
+    readonly isMetal?: boolean | undefined;
+  },
 ): Worn {
   const lab = asLab(...given.lab);
   return {
-    ...surfaceOf('rubber', lab, given.gloss60),
+    ...surfaceOf(given.isMetal === true ? 'bare-metal' : 'rubber', lab, given.gloss60),
     ref: `given/${name}`,
     name,
     underLights: steadyLights.map(() => lab),
