@@ -176,7 +176,7 @@ function choiceProblems(
       {
         place: here,
         found: shown(ref),
-        expected: `one of the ${part.candidates.length} candidates of the part`,
+        expected: `a candidate of the part, which has ${part.candidates.length}`,
         mend: `Choose one of them or add this to them.${didYouMean(ref, part.candidates)}`,
       },
     ];

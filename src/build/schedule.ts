@@ -8,24 +8,17 @@
  * masking over fresh paint elsewhere on the car is not counted, so the dates are the earliest
  * that paint allows, not a promise. The data sheet of the product wins.
  */
+import { type CureTimes, cureOf, type Span } from '../finish/cure.ts';
 import type { Chemistry, Finish } from '../finish/finish.ts';
 import { type Assignment, isToSpray, isToStrip, shelfOf } from './bottles.ts';
 import { type Build, type FinishRef, finishesByRef } from './build.ts';
 import { addDays } from './date.ts';
 
-/** Least and most, as sources give it. */
-export type Span = readonly [low: number, high: number];
-
-/** Waits of one chemistry class. */
-export interface CureTimes {
-  /** Hours until the next film may follow. */
-  readonly handleHours: Span;
-  /** Days until the film is fully hard. */
-  readonly cureDays: Span;
-}
-
 /** Days to take old paint off, wash and dry the part (our judgement: soak, scrub, dry overnight). */
 export const strippingDays = 2;
+
+/** What a schedule needs of a chemistry class; those of cure.ts unless a builder has better. */
+export type Waits = Pick<CureTimes, 'handleHours' | 'cureDays'>;
 
 /** How long one finish keeps its parts waiting. */
 export interface Wait {
@@ -53,7 +46,7 @@ export function scheduleOf(
   build: Build,
   assignment: Assignment,
   today: string,
-  cureOf: (chemistry: Chemistry) => CureTimes,
+  waitsOf: (chemistry: Chemistry) => Waits = cureOf,
 ): Schedule {
   const finishes = finishesByRef(build);
   const shelf = shelfOf(build);
@@ -73,7 +66,7 @@ export function scheduleOf(
   }
   const waits = [...groups.values()].map(({ finish, isStripped, parts }): Wait => {
     const films = filmsOf(finishes.get(finish)!);
-    const days = daysUntilCured(finishes.get(finish)!, isStripped, leadOf, cureOf);
+    const days = daysUntilCured(finishes.get(finish)!, isStripped, leadOf, waitsOf);
     const leadDays = Math.max(...films.map(({ bottle }) => leadOf(bottle)));
     return { finish, parts, isStripped, films: films.length, leadDays, days };
   });
@@ -91,13 +84,13 @@ export function daysUntilCured(
   finish: Finish,
   isStripped: boolean,
   leadOf: (bottle: { id: string } | undefined) => number,
-  cureOf: (chemistry: Chemistry) => CureTimes,
+  waitsOf: (chemistry: Chemistry) => Waits = cureOf,
 ): Span {
   const films = filmsOf(finish);
   const until = (end: 0 | 1): number => {
     let day = isStripped ? strippingDays : 0;
     films.forEach(({ chemistry, bottle }, position) => {
-      const { handleHours, cureDays } = cureOf(chemistry);
+      const { handleHours, cureDays } = waitsOf(chemistry);
       const wait = position === films.length - 1 ? cureDays[end] : handleHours[end] / 24;
       day = Math.max(day, leadOf(bottle)) + wait;
     });

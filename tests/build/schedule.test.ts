@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, daysBetween, isRealDate } from '../../src/build/date.ts';
 import { buildFrom } from '../../src/build/file.ts';
-import { type CureTimes, scheduleOf, strippingDays } from '../../src/build/schedule.ts';
+import { scheduleOf, strippingDays, type Waits } from '../../src/build/schedule.ts';
+import { cureOf as cureTableOf } from '../../src/finish/cure.ts';
 import type { Chemistry } from '../../src/finish/finish.ts';
 import { plainDocument, plainFinish, ref } from './sample.ts';
 
@@ -40,14 +41,14 @@ describe('calendar dates', () => {
 });
 
 /** Round waits, so that a day's sum can be done in the head. */
-const waits: Record<Chemistry, CureTimes> = {
+const waits: Record<Chemistry, Waits> = {
   lacquer: { handleHours: [12, 24], cureDays: [7, 10] },
   acrylic: { handleHours: [24, 48], cureDays: [2, 4] },
   enamel: { handleHours: [48, 96], cureDays: [10, 30] },
   urethane: { handleHours: [24, 24], cureDays: [3, 5] },
   none: { handleHours: [0, 0], cureDays: [0, 0] },
 };
-const cureOf = (chemistry: Chemistry): CureTimes => waits[chemistry];
+const cureOf = (chemistry: Chemistry): Waits => waits[chemistry];
 
 const film = { effect: 'solid', colour: { lab: [60, 0, 0] } };
 const primer = { ...film, name: 'Primer', role: 'primer', chemistry: 'acrylic' };
@@ -115,6 +116,12 @@ describe('the day it could be finished', () => {
       isStripped: true,
       days: [10 + strippingDays, 30 + strippingDays],
     });
+  });
+
+  it('takes the waits of the cure table where none are given', () => {
+    const worn = new Map([['seats', ref('sand')]]);
+    const [low, high] = cureTableOf('enamel').cureDays;
+    expect(scheduleOf(build, worn, '2031-05-01').waits[0]!.days).toEqual([low, high]);
   });
 
   it('costs no days for a material that is only fitted', () => {
