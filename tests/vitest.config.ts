@@ -11,6 +11,7 @@ export default defineConfig({
   root,
   test: {
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    globalSetup: ['tests/cli/build.ts'],
     environment: 'node',
     testTimeout: 60_000,
     hookTimeout: 180_000,

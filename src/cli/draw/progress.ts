@@ -23,7 +23,12 @@ setTimeout(() => { tell(); setInterval(tell, isTerminal ? 1000 : 10000); }, 1000
 export async function told<T>(label: string, work: () => T | Promise<T>): Promise<T> {
   const isTerminal = process.stderr.isTTY === true;
   const started = Date.now();
-  const ticker = new Worker(ticking, { eval: true, workerData: { label, isTerminal } });
+  const ticker = new Worker(ticking, {
+    eval: true,
+    workerData: { label, isTerminal },
+    // Loaders of the main thread would have to answer from it, and it is busy.
+    execArgv: [],
+  });
   // A machine that cannot start the thread still gets its result.
   ticker.on('error', () => {});
   ticker.unref();

@@ -112,8 +112,10 @@ function told(screen: Screen, reasons: readonly Reason[], ifNone: string): strin
     .slice(0, mostCostly);
   const left = costly.length - first.length + Math.max(0, others.length - mostOthers);
   return [
-    ...(first.length === 0 ? [`      ${ifNone}`] : first.flatMap(line)),
+    ...(first.length === 0 ? hanging(screen, '', 6, ifNone) : first.flatMap(line)),
     ...others.slice(0, mostOthers).flatMap(line),
-    ...(left === 0 ? [] : [styled(screen, 'dim', `      and ${left} lesser; --json tells all`)]),
+    ...(left === 0
+      ? []
+      : hanging(screen, '', 6, styled(screen, 'dim', `and ${left} lesser; --json tells all`))),
   ];
 }

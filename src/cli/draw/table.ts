@@ -86,9 +86,19 @@ function linesOf(
 const wrapped = (text: string, width: number): string[] =>
   wrapAnsi(text, Math.max(1, width), { hard: true, trim: true }).split('\n');
 
-/** A paragraph under a hanging title: `title` stands in the first `indent` columns. */
+/** Less room than this beside a title is no room to read in. */
+const leastParagraph = 28;
+const narrowIndent = 4;
+
+/**
+ * A paragraph beside a title that takes the first `indent` columns; on a narrow screen below it.
+ */
 export function hanging(screen: Screen, title: string, indent: number, text: string): string[] {
-  const lines = wrapped(text, Math.max(16, screen.width - indent));
+  if (title !== '' && screen.width - indent < leastParagraph) {
+    const lines = wrapped(text, screen.width - narrowIndent);
+    return [title.trimEnd(), ...lines.map((line) => ' '.repeat(narrowIndent) + line)];
+  }
+  const lines = wrapped(text, screen.width - indent);
   const space = ' '.repeat(Math.max(0, indent - stringWidth(title)));
   return lines.map((line, at) => (at === 0 ? title + space : ' '.repeat(indent)) + line);
 }
