@@ -18,18 +18,21 @@ const plural = (count: number, one: string): string =>
 
 const writers: Readonly<Record<string, Writer>> = {
   'contrast/lost': (n, w) =>
-    `Hard to tell ${w('part')} from ${w('neighbour')}: ${seen(n)}, ΔL* ${figure(n('deltaL'))} ` +
+    `Hard to tell ${w('part')} from ${w('neighbours')}: ${seen(n)}, ΔL* ${figure(n('deltaL'))} ` +
     `(ΔE2000 ${figure(n('deltaE'))}). Match them, or part them by about ΔL* ${figure(n('needed'))}.`,
   'contrast/weak': (n, w) =>
-    `Only weakly apart: ${w('part')} and ${w('neighbour')}, ${seen(n)}, ΔL* ` +
+    `Only weakly apart: ${w('part')} and ${w('neighbours')}, ${seen(n)}, ΔL* ` +
     `${figure(n('deltaL'))}. About ΔL* ${figure(n('needed'))} would be likely to read.`,
+  'contrast/fair': (n, w) =>
+    `Likely to read, if not at a glance: ${w('part')} against ${w('neighbours')}, ${seen(n)}, ` +
+    `${figure(n('visibility'), 1)} visible steps.`,
   'contrast/wasted': (n, w) =>
-    `Nobody will tell ${w('part')} from ${w('neighbour')} (ΔE2000 ${figure(n('deltaE'), 1)}): ` +
-    'one bottle would do for both.',
+    `Nobody will tell ${w('part')} from ${w('neighbours')} (ΔE2000 ${figure(n('deltaE'), 1)}): ` +
+    'one bottle would do for all.',
   'contrast/must-read': (_, w) =>
-    `Meant to read, yet ${w('part')} and ${w('neighbour')} wear the same finish, ${w('finish')}.`,
+    `Meant to read, yet ${w('part')} and ${w('neighbours')} wear the same finish, ${w('finish')}.`,
   'contrast/too-small': (n, w) =>
-    `Too small to judge at this distance: ${w('part')} against ${w('neighbour')}, ${seen(n)}.`,
+    `Too small to judge at this distance: ${w('part')} against ${w('neighbours')}, ${seen(n)}.`,
   'contrast/reads': (_, w) => `Likely to read clearly: ${w('parts')}.`,
 
   'accent/orphan': (n, w) =>
@@ -50,7 +53,7 @@ const writers: Readonly<Record<string, Writer>> = {
   'accent/tonal': () => 'No accent, as meant in a tonal scheme.',
   'accent/two-accents': (_, w) => `Two accents share the eye: ${w('families')}.`,
   'accent/competing': (n, w) =>
-    `${plural(n('count'), 'accent')} compete: ${w('families')}. Two are usually plenty.`,
+    `Too many accents (${figure(n('count'))}): ${w('families')}. Two are usually plenty.`,
   'accent/one-colour': (_, w) => `Nearly everything is ${w('family')}: nothing answers the body.`,
   'accent/zone-colour': (n, w) =>
     `${capital(w('family'))} is the colour of the ${w('zones')} rather than an accent ` +
@@ -81,14 +84,14 @@ const writers: Readonly<Record<string, Writer>> = {
     `Beside ${w('part')}, ${w('neighbour')}: ${comparison(n)}. ${opinion(n('opinion'))}`,
 
   'steadiness/fades-under-light': (n, w) =>
-    `Under ${w('light')} ${w('part')} and ${w('neighbour')} come closer: ` +
+    `Less clear under ${w('light')}: ${w('part')} against ${w('neighbours')}, ` +
     `${figure(n('daylight'), 1)} visible steps by day, ${figure(n('worst'), 1)} there.`,
   'steadiness/fades-for-eyes': (n, w) =>
-    `To ${w('eyes')} eyes ${w('part')} and ${w('neighbour')} come closer: ` +
+    `Less clear to ${w('eyes')} eyes: ${w('part')} against ${w('neighbours')}, ` +
     `${figure(n('daylight'), 1)} visible steps for most, ${figure(n('worst'), 1)} for them. ` +
     `ΔL* is ${figure(n('deltaL'))}; more of it would hold.`,
   'steadiness/weak-anywhere': (n, w) =>
-    `Weak by any light: ${w('part')} against ${w('neighbour')}, ` +
+    `Weak by any light: ${w('part')} against ${w('neighbours')}, ` +
     `${figure(n('daylight'), 1)} visible steps by day.`,
   'steadiness/steady': (_, w) =>
     `Holds under lamp and LED and for colour-weak eyes: ${w('parts')}.`,
@@ -97,13 +100,13 @@ const writers: Readonly<Record<string, Writer>> = {
   'readiness/to-strip': (_, w) =>
     `Painted already: ${w('part')} would have to be stripped and sprayed again.`,
   'readiness/late': (n, w) =>
-    `${plural(n('days'), 'day')} until all has cured at the earliest, ${plural(n('late'), 'day')} past the date wanted; ` +
-    `${w('part')} takes longest.`,
+    `At the earliest all has cured in ${plural(n('days'), 'day')}, ` +
+    `${plural(n('late'), 'day')} past the date wanted; ${w('part')} takes longest.`,
   'readiness/in-time': (n, w) =>
-    `${plural(n('days'), 'day')} until all has cured at the earliest, within the date wanted; ` +
+    `At the earliest all has cured in ${plural(n('days'), 'day')}, within the date wanted; ` +
     `${w('part')} takes longest.`,
   'readiness/days-needed': (n, w) =>
-    `${plural(n('days'), 'day')} until all has cured at the earliest; ${w('part')} takes longest.`,
+    `At the earliest all has cured in ${plural(n('days'), 'day')}; ${w('part')} takes longest.`,
   'readiness/all-on-hand': () => 'Everything is on hand.',
 };
 

@@ -2,6 +2,7 @@
 import type { Evidence, Quantity, ScoreKey } from '../evidence.ts';
 import type { Surface } from '../seen/scene.ts';
 import type { Worn } from '../seen/worn.ts';
+import type { Reading } from '../six/contrast.ts';
 import type { Terms } from '../terms.ts';
 
 export interface Scheme {
@@ -48,4 +49,40 @@ export const namesOf = (scheme: Scheme, at: readonly number[]): string =>
 export function inWords(names: readonly string[], joint = 'and'): string {
   if (names.length < 2) return names[0] ?? '';
   return `${names.slice(0, -1).join(', ')} ${joint} ${names[names.length - 1]}`;
+}
+
+/** Readings of one feature that found the same thing, costliest first. */
+export interface Gathered<Kind> {
+  readonly feature: number;
+  readonly kind: Kind;
+  readonly neighbours: readonly number[];
+  /** The reading that costs most, or comes first where none costs. */
+  readonly worst: Reading;
+  readonly cost: number;
+}
+
+/** Gathers readings by feature and finding, so that one part gets one sentence for one fault. */
+export function gathered<Kind extends string>(
+  readings: readonly Reading[],
+  judge: (reading: Reading) => { kind: Kind; cost: number } | undefined,
+): Gathered<Kind>[] {
+  const groups = new Map<string, { reading: Reading; kind: Kind; cost: number }[]>();
+  for (const reading of readings) {
+    const found = judge(reading);
+    if (found === undefined) continue;
+    const key = `${reading.feature} ${found.kind}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [{ reading, ...found }]);
+    else group.push({ reading, ...found });
+  }
+  return [...groups.values()].map((group) => {
+    const sorted = [...group].sort((one, other) => other.cost - one.cost);
+    return {
+      feature: sorted[0]!.reading.feature,
+      kind: sorted[0]!.kind,
+      neighbours: sorted.map(({ reading }) => reading.neighbour),
+      worst: sorted[0]!.reading,
+      cost: sorted.reduce((sum, { cost }) => sum + cost, 0),
+    };
+  });
 }

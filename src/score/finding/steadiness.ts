@@ -1,10 +1,17 @@
 /** Why the steadiness score is what it is: small features that fade under a lamp or for some eyes. */
 import type { Evidence } from '../evidence.ts';
-import { neutralChroma } from '../judgement.ts';
 import { steadyEyes, steadyLights } from '../seen/worn.ts';
 import type { Reading } from '../six/contrast.ts';
 import { steadinessCost, visibilitiesElsewhere } from '../six/steadiness.ts';
-import { evidenceAbout, inWords, quantity, type Scheme, surfaceAt } from './scheme.ts';
+import {
+  evidenceAbout,
+  type Gathered,
+  gathered,
+  namesOf,
+  quantity,
+  type Scheme,
+  surfaceAt,
+} from './scheme.ts';
 
 /** Lights and eyes as they stand in a sentence. */
 const lightNames = { D65: 'daylight', A: 'a warm lamp', 'LED-B3': 'LED light' } as const;
@@ -12,54 +19,64 @@ const eyeNames = { protan: 'red-weak', deutan: 'green-weak' } as const;
 
 /** Evidence for steadiness. */
 export function steadinessEvidence(scheme: Scheme): Evidence[] {
-  const delicate = scheme.terms.pairs.filter((pair) => pair.delicate);
-  const found = delicate.flatMap(({ reading }) => findingOf(scheme, reading!));
-  const costly = new Set(found.flatMap(({ parts }) => parts[0]!));
-  const steady = [...new Set(delicate.map(({ reading }) => reading!.feature))].filter(
-    (at) => !costly.has(surfaceAt(scheme, at).id),
+  const delicate = scheme.terms.pairs.flatMap((pair) => (pair.delicate ? [pair.reading!] : []));
+  const found = gathered(delicate, (reading) => {
+    const cost = costOf(scheme, reading);
+    return cost > 0 ? { kind: kindOf(scheme, reading), cost } : undefined;
+  });
+  const costly = new Set(found.map(({ feature }) => feature));
+  const steady = [...new Set(delicate.map(({ feature }) => feature))].filter(
+    (at) => !costly.has(at),
   );
-  if (steady.length === 0) return found;
-  const words = { parts: inWords(steady.map((at) => surfaceAt(scheme, at).name)) };
-  return [...found, evidenceAbout(scheme, 'steadiness', 'steady', steady, 0, {}, words)];
+  const evidence = found.map((one) => findingOf(scheme, one));
+  if (steady.length === 0) return evidence;
+  const words = { parts: namesOf(scheme, steady) };
+  return [...evidence, evidenceAbout(scheme, 'steadiness', 'steady', steady, 0, {}, words)];
 }
 
-function findingOf(scheme: Scheme, reading: Reading): Evidence[] {
-  const feature = scheme.worn[reading.feature]!;
-  const neighbour = scheme.worn[reading.neighbour]!;
-  const cost = steadinessCost(reading, feature, neighbour);
-  if (cost === 0) return [];
-  const { lights, eyes } = visibilitiesElsewhere(reading, feature, neighbour);
-  const daylight = lights[0]!;
-  const worstLight = lights.indexOf(Math.min(...lights));
-  const worstEye = eyes.indexOf(Math.min(...eyes));
-  const fadesForEyes = eyes[worstEye]! < lights[worstLight]!;
-  const worst = Math.min(lights[worstLight]!, eyes[worstEye]!);
-  const kind =
-    daylight < 2 && worst > daylight - 0.3
-      ? 'weak-anywhere'
-      : fadesForEyes
-        ? 'fades-for-eyes'
-        : 'fades-under-light';
-  const isNeutral = feature.chroma < neutralChroma && neighbour.chroma < neutralChroma;
-  return [
-    evidenceAbout(
-      scheme,
-      'steadiness',
-      kind,
-      [reading.feature, reading.neighbour],
-      cost,
-      {
-        daylight: quantity(daylight, 'visible steps'),
-        worst: quantity(worst, 'visible steps'),
-        deltaL: quantity(Math.abs(feature.lab[0] - neighbour.lab[0]), 'ΔL*'),
-      },
-      {
-        part: surfaceAt(scheme, reading.feature).name,
-        neighbour: surfaceAt(scheme, reading.neighbour).name,
-        light: lightNames[steadyLights[worstLight]!],
-        eyes: eyeNames[steadyEyes[worstEye]!],
-        help: isNeutral ? 'lightness' : 'more lightness between them',
-      },
-    ),
-  ];
+type Kind = 'weak-anywhere' | 'fades-for-eyes' | 'fades-under-light';
+
+const costOf = (scheme: Scheme, reading: Reading): number =>
+  steadinessCost(reading, scheme.worn[reading.feature]!, scheme.worn[reading.neighbour]!);
+
+/** Least v by daylight, under the worst light and to the worst eyes. */
+function worstOf(scheme: Scheme, reading: Reading) {
+  const { lights, eyes } = visibilitiesElsewhere(
+    reading,
+    scheme.worn[reading.feature]!,
+    scheme.worn[reading.neighbour]!,
+  );
+  const light = lights.indexOf(Math.min(...lights));
+  const eye = eyes.indexOf(Math.min(...eyes));
+  return { daylight: lights[0]!, light, eye, inLight: lights[light]!, toEye: eyes[eye]! };
+}
+
+function kindOf(scheme: Scheme, reading: Reading): Kind {
+  const { daylight, inLight, toEye } = worstOf(scheme, reading);
+  if (daylight < 2 && Math.min(inLight, toEye) > daylight - 0.3) return 'weak-anywhere';
+  return toEye < inLight ? 'fades-for-eyes' : 'fades-under-light';
+}
+
+function findingOf(scheme: Scheme, one: Gathered<Kind>): Evidence {
+  const { feature: at, kind, neighbours, worst, cost } = one;
+  const { daylight, light, eye, inLight, toEye } = worstOf(scheme, worst);
+  const deltaL = Math.abs(scheme.worn[at]!.lab[0] - scheme.worn[worst.neighbour]!.lab[0]);
+  return evidenceAbout(
+    scheme,
+    'steadiness',
+    kind,
+    [at, ...neighbours],
+    cost,
+    {
+      daylight: quantity(daylight, 'visible steps'),
+      worst: quantity(Math.min(inLight, toEye), 'visible steps'),
+      deltaL: quantity(deltaL, 'ΔL*'),
+    },
+    {
+      part: surfaceAt(scheme, at).name,
+      neighbours: namesOf(scheme, neighbours),
+      light: lightNames[steadyLights[light]!],
+      eyes: eyeNames[steadyEyes[eye]!],
+    },
+  );
 }
