@@ -9,7 +9,7 @@ import { posix } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { moduleFrom, type Source } from './structure/module.ts';
-import { cyclesAmong, directionFaults, purityFaults } from './structure/rooms.ts';
+import { cyclesAmong, directionFaults, isToolSetting, purityFaults } from './structure/rooms.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 /** Files of the repository, tracked or about to be, as git sees them. */
@@ -57,7 +57,7 @@ const longAmong = (files: readonly Source[]): string[] =>
     .map(({ path, text }) => `${path}: ${linesOf(text)} lines`);
 const crowdedAmong = (all: readonly string[]): string[] => {
   const counts = new Map<string, number>();
-  for (const path of all.filter((one) => one.startsWith('src/'))) {
+  for (const path of all.filter((one) => /^src\/.*\.tsx?$/.test(one) && !isToolSetting(one))) {
     const folder = posix.dirname(path);
     counts.set(folder, (counts.get(folder) ?? 0) + 1);
   }

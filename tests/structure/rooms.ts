@@ -35,14 +35,20 @@ export const rooms: Readonly<Record<string, Room>> = {
     hasShelf: true,
   },
   models: {
-    rooms: ['ground', 'car'],
-    packages: ['node', '@gltf-transform/core', '@gltf-transform/functions'],
+    rooms: ['ground', 'colour', 'car'],
+    packages: [
+      'node',
+      '@gltf-transform/core',
+      '@gltf-transform/extensions',
+      '@gltf-transform/functions',
+      'culori',
+    ],
     hasShelf: true,
   },
 };
 
 /** Files that only a build tool runs stand outside the table. */
-const isToolSetting = (path: string): boolean =>
+export const isToolSetting = (path: string): boolean =>
   /(^|\/)vite\.config\.ts$/.test(path) || path === 'src/app/schemas.ts';
 
 const roomOf = (path: string): string => {

@@ -8,9 +8,6 @@ import { hexFromLab } from '../../colour/srgb.ts';
 import type { Appearance } from '../../finish/appearance.ts';
 import type { Screen } from './screen.ts';
 
-/** Columns a swatch takes, the space behind it included; 0 where none is drawn. */
-export const swatchWidth = (screen: Screen): number => (screen.hasTrueColour ? 4 : 0);
-
 /** Three columns of colour and a space; empty where the screen has no true colour. */
 export function swatch(screen: Screen, { face, hex, flop }: Appearance): string {
   if (!screen.hasTrueColour) return '';

@@ -7,8 +7,6 @@
  * [CIE015]. Printed to eight decimals. Plain 10 nm sums would be wrong for the line spectrum of
  * FL11 (its white would sit at xy 0.4050 0.3927 instead of 0.3805 0.3769).
  */
-import type { LightId } from '../illuminant.ts';
-
 /** Weights of the 41 bands for one light: one list per tristimulus value. */
 export interface Weights {
   readonly x: readonly number[];
@@ -17,7 +15,7 @@ export interface Weights {
 }
 
 /** The published-style weight table of every light. */
-export const weightsOf: Readonly<Record<LightId, Weights>> = {
+export const weightsOf: Readonly<Record<'D65' | 'A' | 'LED-B3' | 'D50' | 'FL11', Weights>> = {
   D65: {
     x: [
       0.00006798, 0.00023659, 0.00100186, 0.00375602, 0.01199914, 0.02396094, 0.03417763,
