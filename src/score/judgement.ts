@@ -129,7 +129,7 @@ export const comparedLightness = 70;
 /** Steadiness: only features thinner than this depend on one channel of contrast. */
 export const steadinessFactor = 2.5;
 export const steadinessBelowMm = 3;
-/** Two colours that drift together under another light earn nothing by it. */
+/** Two colours that read by day and drift together under another light earn nothing by it. */
 export const leastVisibilityElsewhere = 0.7;
 
 /** Readiness. */

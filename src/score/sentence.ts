@@ -36,8 +36,8 @@ const writers: Readonly<Record<string, Writer>> = {
   'contrast/reads': (_, w) => `Likely to read clearly: ${w('parts')}.`,
 
   'accent/orphan': (n, w) =>
-    `${capital(w('family'))} shows ${w('zones') === '' ? 'in one place' : `on the ${w('zones')}`} ` +
-    `only (${w('parts')}, ${figure(n('share'), 1)} % of the car)${echoes(n, w)}`,
+    `${capital(w('family'))} shows ${w('where')} only (${w('parts')}, ` +
+    `${figure(n('share'), 1)} % of the car)${echoes(n, w)}`,
   'accent/apart': (n, w) =>
     `${capital(w('family'))} shows twice (${w('parts')}) but is seldom seen together: in ` +
     `${figure(n('together'))} of 100 looks${echoes(n, w)}`,
@@ -101,19 +101,19 @@ const writers: Readonly<Record<string, Writer>> = {
     `Painted already: ${w('part')} would have to be stripped and sprayed again.`,
   'readiness/late': (n, w) =>
     `At the earliest all has cured in ${plural(n('days'), 'day')}, ` +
-    `${plural(n('late'), 'day')} past the date wanted; ${w('part')} takes longest.`,
+    `${plural(n('late'), 'day')} past the date wanted; the longest wait is for ${w('part')}.`,
   'readiness/in-time': (n, w) =>
     `At the earliest all has cured in ${plural(n('days'), 'day')}, within the date wanted; ` +
-    `${w('part')} takes longest.`,
+    `the longest wait is for ${w('part')}.`,
   'readiness/days-needed': (n, w) =>
-    `At the earliest all has cured in ${plural(n('days'), 'day')}; ${w('part')} takes longest.`,
+    `At the earliest all has cured in ${plural(n('days'), 'day')}; the longest wait is for ${w('part')}.`,
   'readiness/all-on-hand': () => 'Everything is on hand.',
 };
 
 function echoes(n: (key: string) => number, w: (key: string) => string): string {
   const names = w('echoes');
   if (names === '') return '.';
-  return `. On ${names} too it would be seen together in ${figure(n('echoed'))} of 100 looks.`;
+  return `. With ${names} too it would be seen together in ${figure(n('echoed'))} of 100 looks.`;
 }
 
 function comparison(n: (key: string) => number): string {

@@ -122,7 +122,15 @@ export function plainCosts(terms: Terms, choice: ArrayLike<number>): number[] {
         );
         return along(curveFor(feature), Math.max(floor, v));
       };
-      const floor = judged.leastVisibilityElsewhere;
+      const byDay = Math.max(
+        visible(
+          feature,
+          colourOf(feature.worn.underLights[0]!),
+          colourOf(neighbour.worn.underLights[0]!),
+        ),
+        bySheen(feature.worn, neighbour.worn),
+      );
+      const floor = Math.min(judged.leastVisibilityElsewhere, byDay);
       const lights = feature.worn.underLights.map((lab, k) =>
         lossBetween(lab, neighbour.worn.underLights[k]!, k === 0 ? 0 : floor),
       );

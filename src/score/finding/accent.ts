@@ -26,6 +26,12 @@ const zoneNames: Readonly<Record<string, string>> = {
 export const zonesInWords = (positions: readonly number[]): string =>
   inWords(positions.map((z) => zoneNames[zones[z]!]!));
 
+/** A single zone with its preposition: `in the cabin`, `on the wheels`. */
+const placeInWords = (positions: readonly number[]): string =>
+  positions.length === 0
+    ? 'in one place'
+    : `${zones[positions[0]!] === 'cabin' ? 'in' : 'on'} the ${zonesInWords(positions)}`;
+
 /** Evidence for accent balance. */
 export function accentEvidence(scheme: Scheme): Evidence[] {
   const balance = scheme.terms.balance(scheme.choice);
@@ -64,6 +70,7 @@ function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence 
     {
       family: familyName(scheme, accent),
       zones: zonesInWords(accent.zones),
+      where: placeInWords(accent.zones),
       parts: namesOf(scheme, accent.surfaces),
       ...(echo === undefined ? {} : { echoes: echo.names }),
     },

@@ -48,6 +48,8 @@ export const namesOf = (scheme: Scheme, at: readonly number[]): string =>
 
 export function inWords(names: readonly string[], joint = 'and'): string {
   if (names.length < 2) return names[0] ?? '';
+  // A part may itself be called “sills and trim”; then only semicolons keep the list apart.
+  if (names.some((name) => name.includes(' and '))) return names.join('; ');
   return `${names.slice(0, -1).join(', ')} ${joint} ${names[names.length - 1]}`;
 }
 

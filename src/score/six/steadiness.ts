@@ -3,7 +3,8 @@
  *
  * In: a reading of a feature under 3 mm and what both sides wear. Out: a cost in halvings: half
  * for the worst of D65, A and LED-B3, half for the worse of ordinary eyes and the mean of protan
- * and deutan viewers [Machado2009]. Two colours that drift together earn nothing by it.
+ * and deutan viewers [Machado2009]. Two colours that drift together earn nothing by it; two that
+ * look the same by day already are one colour everywhere and cost nothing here.
  *
  * Limits: dichromat simulation and lifted spectra are indicative; tritan is not scored.
  */
@@ -40,7 +41,8 @@ export function steadinessCost(reading: Reading, feature: Worn, neighbour: Worn)
   const { lights, eyes } = visibilitiesElsewhere(reading, feature, neighbour);
   const lossAt = (v: number): number => along(reading.curve, v);
   const inDaylight = lossAt(lights[0]!);
-  const elsewhere = (v: number): number => lossAt(Math.max(leastVisibilityElsewhere, v));
+  const floor = Math.min(leastVisibilityElsewhere, lights[0]!);
+  const elsewhere = (v: number): number => lossAt(Math.max(floor, v));
   const acrossLights = Math.max(inDaylight, ...lights.slice(1).map(elsewhere));
   const deficient = eyes.reduce((sum, v) => sum + elsewhere(v), 0) / eyes.length;
   const acrossEyes = Math.max(inDaylight, deficient);
