@@ -125,7 +125,7 @@ function beatenBy(sheet: ScoreSheet, all: readonly ScoreSheet[]): string {
       scoreKeys.every((key) => scores[key] >= sheet.scores[key]) &&
       scoreKeys.some((key) => scores[key] > sheet.scores[key]),
   );
-  return `${better.map(({ letter }) => letter).join(', ')}, on every count`;
+  return `${better.map(({ letter }) => letter).join(', ')}, nowhere worse`;
 }
 
 function closenessLines(
