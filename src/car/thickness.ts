@@ -63,12 +63,14 @@ export function distanceToEdge(mask: Uint8Array, width: number, height: number):
   const outside = mask.map((value) => (value ? 0 : 1));
   const nearest = nearestSeed(outside, width, height);
   const distance = new Float64Array(mask.length);
-  for (let at = 0; at < mask.length; at++) {
-    const seed = nearest[at]!;
-    if (!mask[at]) continue;
-    const dx = (at % width) - (seed % width);
-    const dy = Math.floor(at / width) - Math.floor(seed / width);
-    distance[at] = seed < 0 ? Infinity : Math.sqrt(dx * dx + dy * dy);
+  for (let y = 0, at = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, at++) {
+      if (!mask[at]) continue;
+      const seed = nearest[at]!;
+      const row = (seed / width) | 0;
+      const dx = x - (seed - row * width);
+      distance[at] = seed < 0 ? Infinity : Math.sqrt(dx * dx + (y - row) * (y - row));
+    }
   }
   return distance;
 }
@@ -137,14 +139,18 @@ function openedShare(radius: Float64Array, width: number, height: number, size: 
   }
   if (centres === 0) return 0;
   const nearest = nearestSeed(isCentre, width, height);
-  let [inside, covered] = [0, 0];
-  for (let at = 0; at < radius.length; at++) {
-    if (radius[at] === 0) continue;
-    inside++;
-    const seed = nearest[at]!;
-    const dx = (at % width) - (seed % width);
-    const dy = Math.floor(at / width) - Math.floor(seed / width);
-    if (dx * dx + dy * dy < size * size) covered++;
+  const reach = size * size;
+  let inside = 0;
+  let covered = 0;
+  for (let y = 0, at = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, at++) {
+      if (radius[at] === 0) continue;
+      inside++;
+      const seed = nearest[at]!;
+      const row = (seed / width) | 0;
+      const dx = x - (seed - row * width);
+      if (dx * dx + (y - row) * (y - row) < reach) covered++;
+    }
   }
   return covered / inside;
 }
