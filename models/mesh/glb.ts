@@ -50,7 +50,7 @@ export interface Assembly {
 export const stillHere: Place = { name: '', at: [0, 0, 0], turn: [0, 0, 0, 1] };
 
 const positionSteps = 32767;
-// Every second step: 0.13 mm on the whole car, and a file a tenth smaller.
+// Every fourth step: 0.26 mm on the whole car, 0.01 mm at 1:24, and a file a tenth smaller.
 const positionStride = 4;
 const normalSteps = 32767;
 const normalStride = 256;
