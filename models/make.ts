@@ -7,6 +7,7 @@ import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { sightOfGlb, textOfSight } from './measure.ts';
 import { modelBytes } from './roadster/model.ts';
+import { picturesOfGlb } from './trace.ts';
 
 const here = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 
@@ -16,3 +17,6 @@ await writeFile(
   here('roadster.sight.json'),
   textOfSight(await sightOfGlb(roadster, 'roadster', 'Roadster')),
 );
+for (const { id, svg } of await picturesOfGlb(roadster)) {
+  await writeFile(here(`roadster.${id}.svg`), svg);
+}
