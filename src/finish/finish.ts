@@ -12,8 +12,7 @@ import { lightIds } from '../colour/illuminant.ts';
 export const longestName = 120;
 export const longestNote = 2000;
 
-const finite = (low: number, high: number) =>
-  v.pipe(v.number(), v.minValue(low), v.maxValue(high));
+const finite = (low: number, high: number) => v.pipe(v.number(), v.minValue(low), v.maxValue(high));
 
 export const idSchema = v.pipe(
   v.string(),
@@ -93,7 +92,6 @@ export const clearCoatSchema = v.strictObject({
   tint: v.optional(colourSchema),
   bottle: v.optional(bottleSchema),
 });
-export type ClearCoat = v.InferOutput<typeof clearCoatSchema>;
 
 export const provenanceSchema = v.strictObject({
   how: v.picklist(['measured', 'photo', 'swatch', 'guess']),

@@ -35,4 +35,4 @@ export const interpolate3 = (from: Vector3, to: Vector3, t: number): Vector3 => 
 ];
 
 export const clamp = (value: number, low: number, high: number): number =>
-  value < low ? low : value > high ? high : value;
+  Math.min(high, Math.max(low, value));

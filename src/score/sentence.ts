@@ -3,6 +3,7 @@
  * files say the same. Sentences avoid verbs that would have to agree with a part's name, since
  * parts are named by the builder.
  */
+import { opinionRange } from '../colour/harmony.ts';
 import type { Evidence } from './evidence.ts';
 import { figure } from './finding/figure.ts';
 
@@ -133,8 +134,8 @@ function comparison(n: (key: string) => number): string {
 }
 
 const opinion = (ch: number): string =>
-  `A 2006 experiment’s formula gives the pair ${figure(ch, 2)} on its scale of about −1.2 to ` +
-  '+1.4: one opinion, not scored.';
+  `A 2006 experiment’s formula gives the pair ${figure(ch, 2)} on its scale of about ` +
+  `${figure(opinionRange[0], 1)} to +${figure(opinionRange[1], 1)}: one opinion, not scored.`;
 
 /** The finding in one sentence or two. */
 export function sentenceOf(evidence: Evidence): string {
@@ -145,6 +146,3 @@ export function sentenceOf(evidence: Evidence): string {
     (key) => evidence.words[key] ?? '',
   );
 }
-
-/** Every kind of finding there are words for, as `score/kind`. */
-export const findingKinds: readonly string[] = Object.keys(writers);

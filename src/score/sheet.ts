@@ -58,12 +58,6 @@ export function compareAlternatives(
   };
 }
 
-/** Costs in halvings of one alternative, in the order of `scoreKeys`. */
-export function costsOf(judged: Judged, alternative: Alternative): Float64Array {
-  const choice = judged.choiceOf(assignmentOf(judged.build, alternative));
-  return judged.terms.costs(choice, new Float64Array(scoreKeys.length));
-}
-
 function sheetOf(judged: Judged, alternative: Alternative, at: number) {
   const assignment = assignmentOf(judged.build, alternative);
   const choice = judged.choiceOf(assignment);
