@@ -149,7 +149,7 @@ function finishFromRow(paths: readonly string[], row: readonly string[], place: 
     if (cell.trim() === '') return;
     put(value, path.split('.'), valueFromCell(cell, kind));
   });
-  if (Array.isArray(value['undercoats'])) value['undercoats'] = value['undercoats'].filter(Boolean);
+  if (Array.isArray(value.undercoats)) value.undercoats = value.undercoats.filter(Boolean);
   const result = v.safeParse(finishSchema, value);
   return result.success
     ? { finish: result.output }

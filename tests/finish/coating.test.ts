@@ -28,9 +28,7 @@ import { numberIn, rowsOf } from '../published/table.ts';
 
 const checks = rowsOf('coating_checks');
 const printed = (quantity: string, inputs = ''): number => {
-  const row = checks.find(
-    (one) => one['quantity'] === quantity && one['inputs']!.startsWith(inputs),
-  );
+  const row = checks.find((one) => one.quantity === quantity && one.inputs!.startsWith(inputs));
   if (row === undefined) throw new Error(`no row ${quantity} ${inputs}`);
   return numberIn(row, 'value');
 };
@@ -101,7 +99,7 @@ describe('the constants of the interface', () => {
   }
 
   it('the k2 we use is the theory for index 1.5, rounded, and inside the practical 0.4–0.6', () => {
-    const theory = rowsOf('saunderson_constants').find((row) => row['n'] === '1.5')!;
+    const theory = rowsOf('saunderson_constants').find((row) => row.n === '1.5')!;
     near(k2, numberIn(theory, 'k2_internal_diffuse'), 0.005);
     expect(k2).toBeLessThanOrEqual(0.6);
   });

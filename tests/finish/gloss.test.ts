@@ -108,10 +108,10 @@ describe('sheen words', () => {
   });
 
   levels.forEach((level, position) => {
-    it(`${sheenClasses[position]!.name} lies inside level ${level['level']}`, () => {
+    it(`${sheenClasses[position]!.name} lies inside level ${level.level}`, () => {
       const { from, to } = sheenClasses[position]!;
       expect(from).toBeGreaterThanOrEqual(numberIn(level, 'GU60_min'));
-      if (level['GU60_max'] !== '') expect(to).toBeLessThanOrEqual(numberIn(level, 'GU60_max'));
+      if (level.GU60_max !== '') expect(to).toBeLessThanOrEqual(numberIn(level, 'GU60_max'));
     });
   });
 
