@@ -32,6 +32,8 @@ export interface View {
   readonly elevationDegrees: number;
   /** Eye to the middle of what is framed, mm full size. */
   readonly distanceMm: number;
+  /** Width of the id-buffer it is traced from, pixels, even; finer is smoother and larger. */
+  readonly widthPx: number;
 }
 
 const view = (
@@ -41,20 +43,16 @@ const view = (
   azimuthDegrees: number,
   elevationDegrees: number,
   distanceMm: number,
-): View => ({ id, name, frame, azimuthDegrees, elevationDegrees, distanceMm });
+  widthPx: number,
+): View => ({ id, name, frame, azimuthDegrees, elevationDegrees, distanceMm, widthPx });
 
 export const views: readonly View[] = [
-  view('side', 'side', 'car', 90, 5, 16000),
-  view('front', 'three-quarter front', 'car', 38, 16, 9600),
-  view('rear', 'three-quarter rear', 'car', 142, 18, 9600),
-  view('cabin', 'into the cabin', 'cabin', 35, 40, 7000),
-  view('wheel', 'front wheel', 'wheel-front', 78, 6, 6000),
+  view('side', 'side', 'car', 90, 5, 16000, 1400),
+  view('front', 'three-quarter front', 'car', 38, 16, 9600, 1400),
+  view('rear', 'three-quarter rear', 'car', 142, 18, 9600, 1400),
+  view('cabin', 'into the cabin', 'cabin', 35, 40, 7000, 1100),
+  view('wheel', 'front wheel', 'wheel-front', 78, 6, 6000, 1000),
 ];
-
-export interface TraceOptions {
-  /** Width of the id-buffer, pixels; finer is smoother and larger. */
-  readonly widthPx: number;
-}
 
 /** Drawing units per pixel, so that whole numbers are fine enough. */
 const perPixel = 2;
@@ -80,12 +78,8 @@ const lights = [
 const glosses = [0.02, 0.45] as const;
 
 /** The view as SVG text. @throws RangeError where the car has nothing that the view frames. */
-export function traceView(
-  mesh: Mesh,
-  view: View,
-  { widthPx }: TraceOptions = { widthPx: 1400 },
-): string {
-  const { camera, width, height } = framed(mesh, view, widthPx);
+export function traceView(mesh: Mesh, view: View): string {
+  const { camera, width, height } = framed(mesh, view);
   const isGlass = (node: number): boolean => mesh.parts[mesh.nodes[node]!.part]!.isGlass;
   const solid = rasterise(mesh, camera, width, height, (node) => !isGlass(node));
   const glass = rasterise(mesh, camera, width, height, isGlass);
@@ -106,8 +100,7 @@ export function traceView(
 /** A camera and picture size that hold what the view frames, and its shadow, tightly. */
 function framed(
   mesh: Mesh,
-  { frame, azimuthDegrees, elevationDegrees, distanceMm }: View,
-  width: number,
+  { frame, azimuthDegrees, elevationDegrees, distanceMm, widthPx: width }: View,
 ): { camera: Camera; width: number; height: number } {
   const box = frameOf(mesh, frame);
   if (box === undefined) throw new RangeError(`this car has no ${frame} to draw`);
