@@ -156,7 +156,7 @@ function underneath(): Solid {
       solid.triangle('underbody', hub, rows[k]![1]!, row[1]!);
     });
   }
-  solid.facingFrom(0, ([x, y, z]) => [
+  solid.facingFrom(0, ([x, , z]) => [
     x + 0.2,
     wheelCentreHeight,
     2.05 - (z > 2.05 - 2 ? axles.front : axles.rear) + (x < inner + 0.01 ? z - z : 0),
@@ -203,9 +203,7 @@ function recesses(shell: Shell): Solid {
   walls(solid, shell, 'hole-arch', [['body', (point) => add(point, [-0.03, 0, 0])]]);
   walls(solid, shell, 'hole-cabin', [
     ['tub', inwardOf(outline.cabin, 0.014, 0.009)],
-    ['tub', inwardOf(outline.cabin, 0.03, 0.002)],
     ['tub', inwardOf(outline.cabin, 0.034, -0.05)],
-    ['tub', lining(0.56)],
     ['tub', lining(0.34)],
     ['carpet', lining(0.2)],
   ]);

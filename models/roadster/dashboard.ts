@@ -63,11 +63,10 @@ function dial(solid: Solid, place: Place, radius: number, reading: number): void
   const one = new Solid(40);
   lathe(
     one,
-    (ring) => (ring < 3 ? 'badge-rims' : 'gauges'),
+    (ring) => (ring < 2 ? 'badge-rims' : 'gauges'),
     [
-      [radius, -0.03],
-      [radius * 0.98, 0.01],
-      [radius * 0.88, 0.01],
+      [radius, -0.006],
+      [radius * 0.94, 0.011],
       [radius * 0.86, 0.002],
       [0, 0.002],
     ],
@@ -155,12 +154,12 @@ function instruments(): Solid {
 function steeringWheel(): Solid {
   const solid = new Solid(45);
   const one = new Solid(45);
-  const ring = Array.from({ length: 26 }, (_, k): Vector3 => {
-    const angle = (k / 26) * 2 * Math.PI;
+  const ring = Array.from({ length: 22 }, (_, k): Vector3 => {
+    const angle = (k / 22) * 2 * Math.PI;
     return [0.172 * Math.cos(angle), 0.172 * Math.sin(angle), 0];
   });
   const from = one.triangles.length;
-  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 7, isClosed: true });
+  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 6, isClosed: true });
   one.closedFrom(from);
   for (const angle of [-0.12, Math.PI + 0.12, -Math.PI / 2]) {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];

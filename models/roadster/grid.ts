@@ -36,7 +36,7 @@ function columns(): number[] {
   const gaps: number[] = [core.front];
   for (let at = core.front; at < core.rear - 0.03; ) {
     const near = Math.min(Math.abs(at - axles.front), Math.abs(at - axles.rear));
-    at += near < 0.47 ? 0.066 : 0.118;
+    at += near < 0.47 ? 0.082 : 0.14;
     gaps.push(Math.min(at, core.rear));
   }
   gaps[gaps.length - 1] = core.rear;
@@ -77,7 +77,7 @@ export function halfShell(): Shell {
       face(b, c, d);
     }
   };
-  const fan = spread(0, Math.PI / 2, 5);
+  const fan = spread(0, Math.PI / 2, 4);
   const stations: [station: number, lean: number][] = [
     ...[...fan].reverse().map((lean): [number, number] => [core.front, lean]),
     ...columns()

@@ -78,7 +78,7 @@ export const parts: readonly PartLine[] = [
   ...lines('given', 'wheels', {
     tyres: ['Tyres', 12, 0, 0, 3],
     discs: ['Brake discs', 74, 0, 0, 35, 'metal'],
-    'disc-hats': ['Disc hats', 38, 0, 0, 20],
+    'disc-hats': ['Disc hats', 38, 0, 0, 20, 'metal'],
     'lug-nuts': ['Wheel nuts', 78, 0, 0, 60, 'metal'],
   }),
   ...lines('given', 'trim', {

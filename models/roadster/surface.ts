@@ -79,7 +79,7 @@ function depth(point: Vector3): number {
   const crowned = rolledMaximum(side, top, 0.2);
   // A crisp lip across the tail, softening to full corners at the sides.
   const corner = clamp((out - 0.4) / 0.38, 0, 1);
-  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.05 + 0.13 * corner * corner);
+  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.1 + 0.08 * corner * corner);
 }
 
 const reach = 1.2;

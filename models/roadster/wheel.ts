@@ -10,22 +10,17 @@ import { Solid } from '../mesh/solid.ts';
 import { lathe, type Turned } from '../mesh/sweep.ts';
 
 const pairs = 5;
-const around = 36;
+const around = 32;
 
-// Sidewall, shoulder and a tread with three grooves, from the inner bead to the outer.
+// Sidewall, shoulder and a tread with one groove, from the inner bead to the outer.
 const tyre: readonly Turned[] = [
   [0.222, -0.21],
   [0.264, -0.233],
   [0.309, -0.222],
   [0.322, -0.192],
   [0.322, -0.136],
-  [0.315, -0.133],
-  [0.315, -0.121],
-  [0.322, -0.118],
-  [0.322, -0.086],
-  [0.315, -0.083],
-  [0.315, -0.071],
-  [0.322, -0.068],
+  [0.314, -0.132],
+  [0.322, -0.128],
   [0.322, -0.034],
   [0.31, -0.006],
   [0.288, 0.005],

@@ -20,17 +20,16 @@ function headlamps(): Solid {
     const lamp = new Solid(45);
     lathe(
       lamp,
-      (ring) => (ring < 3 ? 'badge-rims' : 'headlamps'),
+      (ring) => (ring < 2 ? 'badge-rims' : 'headlamps'),
       [
-        [radius * 0.95, -0.05],
-        [radius * 1.14, 0.006],
+        [radius * 1.14, 0],
         [radius * 1.08, 0.012],
         [radius, 0.006],
         [radius * 0.82, 0.018],
         [radius * 0.45, 0.029],
         [0, 0.033],
       ],
-      18,
+      14,
     );
     const normal = skin.normal(on);
     solid.join(
@@ -54,7 +53,7 @@ function grilleBars(): Solid {
     [0.374, 0.42],
     [0.403, 0.35],
   ] as const) {
-    const path = Array.from({ length: 9 }, (_, k) => at((reach * (k - 4)) / 4, y));
+    const path = Array.from({ length: 7 }, (_, k) => at((reach * (k - 3)) / 3, y));
     tube(solid, 'grille', path, { radius: 0.009, height: 0.005, sides: 4, up: [0, 1, 0] });
   }
   for (let k = -3; k <= 3; k++) {
@@ -126,16 +125,15 @@ function tail(): Solid {
     const pipe = new Solid(50);
     lathe(
       pipe,
-      (ring) => (ring < 4 ? 'exhausts' : 'exhaust-bores'),
+      (ring) => (ring < 3 ? 'exhausts' : 'exhaust-bores'),
       [
-        [0.034, -0.14],
-        [0.036, -0.03],
+        [0.035, -0.14],
         [0.0405, 0.003],
         [0.037, 0.007],
         [0.033, -0.006],
         [0, -0.06],
       ],
-      16,
+      12,
     );
     const foot = skinAlong(-1, 0.27, Math.abs(x));
     solid.join(pipe, seatedOn([x, 0.268, foot[2] - 0.028], [0, 0, -1]));

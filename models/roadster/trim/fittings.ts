@@ -75,7 +75,7 @@ function fuelCap(): Solid {
         [0.005, 0.011],
         [0, 0.012],
       ],
-      5,
+      4,
     );
     one.join(bolt, (p) => add(p, [0.052 * Math.cos(angle), 0.052 * Math.sin(angle), 0]));
   }
@@ -160,8 +160,8 @@ function louvres(): Solid {
 function hoops(): Solid {
   const solid = new Solid(45);
   for (const middle of [0.355, -0.355]) {
-    const arc = Array.from({ length: 12 }, (_, k): Vector3 => {
-      const angle = Math.PI * (1 - k / 11);
+    const arc = Array.from({ length: 10 }, (_, k): Vector3 => {
+      const angle = Math.PI * (1 - k / 9);
       return placed(2.83, 0.99 + 0.105 * Math.sin(angle), middle + 0.15 * Math.cos(angle));
     });
     const path = [
@@ -172,7 +172,7 @@ function hoops(): Solid {
       placed(2.85, 0.83, middle + 0.152),
     ];
     const from = solid.triangles.length;
-    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 8, up: [0, 0, 1] });
+    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 7, up: [0, 0, 1] });
     solid.closedFrom(from);
   }
   return solid;

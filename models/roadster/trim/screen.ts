@@ -56,7 +56,7 @@ function frame(): Solid {
   tube(solid, 'windscreen-frame', loop, {
     radius: 0.012,
     height: 0.015,
-    sides: 6,
+    sides: 4,
     isClosed: true,
     up: [0, 0.75, 0.65],
   });
@@ -108,8 +108,8 @@ function doorMirrors(): Solid {
     [0.048, 0.99],
     [0.05, 0.9],
   ].map(([along, size]) =>
-    Array.from({ length: 14 }, (_, k): Vector3 => {
-      const angle = (k / 14) * 2 * Math.PI;
+    Array.from({ length: 12 }, (_, k): Vector3 => {
+      const angle = (k / 12) * 2 * Math.PI;
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
       const square = (v: number): number => Math.sign(v) * Math.abs(v) ** 0.78;
       return add(centre, [
