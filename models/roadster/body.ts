@@ -39,7 +39,7 @@ const lampSurrounds: readonly Outline[] = [outline.tailLamp, outline.frontIndica
 
 function scored(): Shell {
   const shell = halfShell();
-  shell.refine((centre) => fineOutlines.some((shape) => Math.abs(shape(centre)) < 0.045));
+  shell.refine((centre) => fineOutlines.some((shape) => Math.abs(shape(centre)) < 0.04));
   const out: Outline = (point) => point[0];
   shell.score(outline.arch);
   shell.score(outline.below);

@@ -70,7 +70,7 @@ function dial(solid: Solid, place: Place, radius: number, reading: number): void
       [radius * 0.86, 0.002],
       [0, 0.002],
     ],
-    radius > 0.05 ? 20 : 16,
+    radius > 0.05 ? 18 : 14,
   );
   const hand = (angle: number, from: number, to: number, half: number, height: number): void => {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
@@ -159,7 +159,7 @@ function steeringWheel(): Solid {
     return [0.172 * Math.cos(angle), 0.172 * Math.sin(angle), 0];
   });
   const from = one.triangles.length;
-  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 6, isClosed: true });
+  tube(one, 'steering-wheel', ring, { radius: 0.0155, sides: 5, isClosed: true });
   one.closedFrom(from);
   for (const angle of [-0.12, Math.PI + 0.12, -Math.PI / 2]) {
     const [c, s] = [Math.cos(angle), Math.sin(angle)];

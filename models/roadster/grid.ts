@@ -77,7 +77,7 @@ export function halfShell(): Shell {
       face(b, c, d);
     }
   };
-  const fan = spread(0, Math.PI / 2, 4);
+  const fan = spread(0, Math.PI / 2, 5);
   const stations: [station: number, lean: number][] = [
     ...[...fan].reverse().map((lean): [number, number] => [core.front, lean]),
     ...columns()

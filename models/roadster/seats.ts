@@ -75,7 +75,7 @@ function section(at: number): Vector3[] {
 
 function shell(): Solid {
   const solid = new Solid(40);
-  const steps = 18;
+  const steps = 17;
   const heights = Array.from({ length: steps + 1 }, (_, k) => (top * k) / steps);
   const part = (row: number, column: number): string => {
     const name = partsAcross[column] ?? 'seat-bolsters';

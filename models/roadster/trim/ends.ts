@@ -29,7 +29,7 @@ function headlamps(): Solid {
         [radius * 0.45, 0.029],
         [0, 0.033],
       ],
-      14,
+      12,
     );
     const normal = skin.normal(on);
     solid.join(
@@ -106,7 +106,7 @@ function tail(): Solid {
         [0.02, 0.01],
         [0, 0.013],
       ],
-      14,
+      12,
     );
     for (const side of [1, -1]) {
       const normal = skin.normal(on);

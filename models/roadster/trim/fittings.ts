@@ -172,7 +172,7 @@ function hoops(): Solid {
       placed(2.85, 0.83, middle + 0.152),
     ];
     const from = solid.triangles.length;
-    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 7, up: [0, 0, 1] });
+    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 6, up: [0, 0, 1] });
     solid.closedFrom(from);
   }
   return solid;
