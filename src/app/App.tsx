@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Cars } from './cars/Cars.tsx';
 import { Head } from './head/Head.tsx';
-import { keep } from './keep.ts';
+import { keep } from './opening/keep.ts';
 import { Grains } from './pieces/Grains.tsx';
 import { pointNowhere } from './pointing.ts';
 import { Sheets, Standing } from './sheet/Sheets.tsx';

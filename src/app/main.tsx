@@ -11,7 +11,7 @@ import './table/table.css';
 import './table/chooser.css';
 import './sheet/sheet.css';
 import './narrow.css';
-import { firstWork } from './start.ts';
+import { firstWork } from './opening/start.ts';
 import { open } from './store.ts';
 
 const host = document.getElementById('bench')!;

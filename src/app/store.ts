@@ -8,7 +8,7 @@
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
 import { type Build, type FinishRef, isOpen, type Part } from '../build/build.ts';
-import type { Car } from './garage.ts';
+import type { Car } from './opening/garage.ts';
 
 export interface Work {
   readonly build: Build;

@@ -44,7 +44,7 @@ describe('the published deficiency matrices', () => {
     });
     it(`${row.type} at ${severity} acts on linear light and clips to the screen`, () => {
       primaries.forEach((primary, column) => {
-        const lab = labFromXyz(xyzFromLinearRgb(asLinearRgb(...primary)));
+        const lab = labFromXyz(xyzFromLinearRgb(asLinearRgb(primary[0], primary[1], primary[2])));
         const seen = linearRgbFromXyz(xyzFromLab(labSeenBy(lab, deficiency!, severity)));
         [0, 3, 6].forEach((start, channel) => {
           const clipped = Math.min(1, Math.max(0, printed[start + column]!));

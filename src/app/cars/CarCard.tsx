@@ -1,11 +1,11 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
 import { useEffect, useRef, useState } from 'react';
 import { type Alternative, assignmentOf, finishesByRef } from '../../build/build.ts';
-import { useSheet } from '../compared.ts';
-import type { View } from '../garage.ts';
+import type { View } from '../opening/garage.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
 import { usePointing } from '../pointing.ts';
+import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { useWork } from '../store.ts';
 import { Picture } from './Picture.tsx';

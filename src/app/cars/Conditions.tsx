@@ -1,6 +1,6 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import type { LightId } from '../../colour/illuminant.ts';
-import type { View } from '../garage.ts';
+import type { View } from '../opening/garage.ts';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
 

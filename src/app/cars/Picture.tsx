@@ -4,10 +4,10 @@
  */
 import { useEffect, useMemo, useRef } from 'react';
 import { type Alternative, assignmentOf, type Build, finishesByRef } from '../../build/build.ts';
-import { startChoosing } from '../choosing.ts';
-import type { View } from '../garage.ts';
+import type { View } from '../opening/garage.ts';
 import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
+import { startChoosing } from '../table/choosing.ts';
 import { ownersOf, paintOf } from './paint.ts';
 import { drawingOf, lightIn, partUnder } from './trace.ts';
 

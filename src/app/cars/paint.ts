@@ -8,7 +8,7 @@ import type { SightTable } from '../../car/table.ts';
 import { hexFromLab } from '../../colour/srgb.ts';
 import { isCloth } from '../../finish/finish.ts';
 import { asLab } from '../../ground/unit.ts';
-import { lookOf } from '../look.ts';
+import { lookOf } from '../pieces/look.ts';
 
 export type Paint = ReadonlyMap<string, string>;
 

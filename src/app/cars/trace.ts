@@ -3,7 +3,7 @@
  * `data-part`. Lighting parts dims the car, draws the lit parts again on top and rings them dark
  * and light, so that they stand out of any paint.
  */
-import type { View } from '../garage.ts';
+import type { View } from '../opening/garage.ts';
 
 const svgSpace = 'http://www.w3.org/2000/svg';
 const parsed = new WeakMap<View, SVGSVGElement>();

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { mostBuildBytes, textOf } from '../../build/file.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
-import { demoWork, workFrom } from '../start.ts';
+import { demoWork, workFrom } from '../opening/start.ts';
 import { open, useBench, type Work } from '../store.ts';
 import { Problems } from './Problems.tsx';
 

@@ -26,7 +26,7 @@ function specksFrom(seed: number, count: number, largest: number): Speck[] {
   }));
 }
 
-const flake = specksFrom(11, 90, 0.45);
+const flake = specksFrom(11, 120, 0.32);
 const pearl = specksFrom(12, 60, 0.3);
 const creases = specksFrom(13, 34, 1.1);
 const hairs = specksFrom(14, 110, 0.4);
@@ -39,7 +39,7 @@ const Specks = ({ specks, strength }: { specks: readonly Speck[]; strength: numb
       cy={y}
       r={radius}
       fill={isBright ? '#fff' : '#000'}
-      opacity={round(opacity * strength * (isBright ? 1 : 0.6))}
+      opacity={round(opacity * strength * (isBright ? 1 : 0.35))}
     />
   ));
 

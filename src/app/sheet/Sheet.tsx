@@ -3,8 +3,8 @@ import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
-import { scoreWords } from '../scores.ts';
 import { Finding } from './Finding.tsx';
+import { scoreWords } from './scores.ts';
 
 /** Findings shown per score before the rest is folded. */
 const mostShown = 3;
@@ -20,7 +20,9 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
       <p className="sheet-standing">
         <span>{Math.round(sheet.overall)} overall</span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
-        {sheet.pareto ? <span className="quiet">no other is as good on every score</span> : null}
+        {sheet.pareto ? (
+          <span className="quiet">unbeaten: no other is at least as good on every score</span>
+        ) : null}
       </p>
       {sheet.broken.length === 0 ? null : (
         <ul className="broken" aria-label="Rules broken">
@@ -63,7 +65,7 @@ function Score({ score, value, evidence }: ScoreProps) {
   );
   const rest = evidence.slice(mostShown);
   return (
-    <section className="score" aria-label={name}>
+    <div className="score">
       <div className="score-words">
         <h4>{name}</h4>
         {evidence.length === 0 ? <p className="quiet">Nothing to remark.</p> : null}
@@ -79,6 +81,6 @@ function Score({ score, value, evidence }: ScoreProps) {
         <span>{Math.round(value)}</span>
         <Bar value={value} />
       </div>
-    </section>
+    </div>
   );
 }

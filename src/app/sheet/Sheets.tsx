@@ -4,9 +4,9 @@
  */
 
 import { scoreKeys } from '../../score/evidence.ts';
-import { useCloseness, useComparison } from '../compared.ts';
-import { closenessSentence, lettersOf, scoreWords } from '../scores.ts';
+import { useCloseness, useComparison } from './compared.ts';
 import { Sheet } from './Sheet.tsx';
+import { closenessSentence, lettersOf, scoreWords } from './scores.ts';
 
 /** All score sheets side by side. */
 export function Sheets() {
@@ -18,7 +18,7 @@ export function Sheets() {
         <small>Point at a sentence to see its parts; press it to keep them lit.</small>
       </h2>
       <div className="sheets-frame">
-        <aside className="sheets-rail">
+        <div className="sheets-rail">
           <details>
             <summary>What the scores ask</summary>
             <dl>
@@ -34,7 +34,7 @@ export function Sheets() {
             0 to 100. The overall weighs all six; half of all ordinary schemes reach 50. Numbers
             follow from stated colours and our judgement of what matters; your eye decides.
           </p>
-        </aside>
+        </div>
         <div className="sheets">
           {comparison.alternatives.map((sheet) => (
             <Sheet key={sheet.id} sheet={sheet} />

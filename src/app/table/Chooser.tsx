@@ -4,9 +4,9 @@
  */
 import { useEffect, useRef } from 'react';
 import { assignmentOf, isOpen, letterOf, type Part } from '../../build/build.ts';
-import { stopChoosing, useChoosing } from '../choosing.ts';
 import { pointNowhere } from '../pointing.ts';
 import { choose, useWork } from '../store.ts';
+import { stopChoosing, useChoosing } from './choosing.ts';
 import { placeBeside } from './place.ts';
 import { SpoonRack } from './SpoonRack.tsx';
 

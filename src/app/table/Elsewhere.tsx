@@ -1,6 +1,7 @@
 /** Where else does this colour appear? One answer per alternative; pointing at it lights them all. */
-import { useElsewhere } from '../compared.ts';
+
 import { pointsAt } from '../pointing.ts';
+import { useElsewhere } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
 
 /** The answers for one part, as a row beneath it. */

@@ -1,9 +1,9 @@
 /** One part and its spoon on every alternative; pointing at the row lights the part. */
 import { finishesByRef, letterOf } from '../../build/build.ts';
-import { startChoosing } from '../choosing.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
+import { startChoosing } from './choosing.ts';
 import { Elsewhere } from './Elsewhere.tsx';
 import { type Row, standingOf } from './rows.ts';
 
@@ -35,6 +35,7 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
               <button
                 type="button"
                 className="cell"
+                data-cell={`${alternative.id}/${part.id}`}
                 aria-haspopup="dialog"
                 onClick={({ currentTarget }) =>
                   startChoosing(alternative.id, part.id, currentTarget)

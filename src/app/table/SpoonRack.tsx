@@ -13,7 +13,7 @@ import {
   refOf,
 } from '../../build/build.ts';
 import { bottlesOf } from '../../finish/finish.ts';
-import { kindOf, lookOf } from '../look.ts';
+import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 
 /** More spoons than this are searched rather than scanned. */

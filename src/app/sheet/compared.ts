@@ -4,13 +4,13 @@
  * draws, follows as soon as the picture is up. The day comes from the clock here, never in scores.
  */
 import { useDeferredValue } from 'react';
-import { assignmentOf, type Build } from '../build/build.ts';
-import type { SightTable } from '../car/table.ts';
-import type { Comparison, ScoreSheet } from '../score/comparison.ts';
-import { type Judged, judge } from '../score/judged.ts';
-import { compareAlternatives } from '../score/sheet.ts';
-import { type Elsewhere, whereElse } from '../score/where.ts';
-import { useWork } from './store.ts';
+import { assignmentOf, type Build } from '../../build/build.ts';
+import type { SightTable } from '../../car/table.ts';
+import type { Comparison, ScoreSheet } from '../../score/comparison.ts';
+import { type Judged, judge } from '../../score/judged.ts';
+import { compareAlternatives } from '../../score/sheet.ts';
+import { type Elsewhere, whereElse } from '../../score/where.ts';
+import { useWork } from '../store.ts';
 
 /** Today as the builder's calendar says, ISO date. */
 export function todayHere(now = new Date()): string {

@@ -3,15 +3,15 @@
  * Opening a file runs through the same door: it is read and checked whole before anything on the
  * bench is touched.
  */
-import type { Build } from '../build/build.ts';
-import { checkAgainstCar } from '../build/coverage.ts';
-import demoUrl from '../build/demo.json?url';
-import { buildFrom, parseBuild } from '../build/file.ts';
-import { parseJson } from '../finish/parse.ts';
-import { InputError } from '../ground/problem.ts';
+import type { Build } from '../../build/build.ts';
+import { checkAgainstCar } from '../../build/coverage.ts';
+import demoUrl from '../../build/demo.json?url';
+import { buildFrom, parseBuild } from '../../build/file.ts';
+import { parseJson } from '../../finish/parse.ts';
+import { InputError } from '../../ground/problem.ts';
+import type { Work } from '../store.ts';
 import { carFrom, textOf } from './garage.ts';
 import { keptText, setAside } from './keep.ts';
-import type { Work } from './store.ts';
 
 /** Work from the text of a build file. Throws `InputError` with every problem. */
 export const workFrom = async (text: string, source: string): Promise<Work> =>

@@ -1,6 +1,6 @@
 /** What each score is called on screen and what it asks; words for closeness and standing. */
-import type { Closeness, Comparison } from '../score/comparison.ts';
-import type { ScoreKey } from '../score/evidence.ts';
+import type { Closeness, Comparison } from '../../score/comparison.ts';
+import type { ScoreKey } from '../../score/evidence.ts';
 
 interface ScoreWords {
   readonly name: string;

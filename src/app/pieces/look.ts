@@ -2,9 +2,9 @@
  * How a finish looks on screen under the chosen light, computed once per finish and light. Picture,
  * spoon and score all rest on `appearanceOf`, so what is shown is what is scored.
  */
-import type { LightId } from '../colour/illuminant.ts';
-import { type Appearance, appearanceOf } from '../finish/appearance.ts';
-import type { Finish } from '../finish/finish.ts';
+import type { LightId } from '../../colour/illuminant.ts';
+import { type Appearance, appearanceOf } from '../../finish/appearance.ts';
+import type { Finish } from '../../finish/finish.ts';
 
 const known = new WeakMap<Finish, Map<LightId, Appearance>>();
 

@@ -3,7 +3,7 @@
  * found again on the next visit. A browser that refuses storage (private window, full quota) costs
  * the builder nothing but the keeping, and is told so once.
  */
-import type { Build } from '../build/build.ts';
+import type { Build } from '../../build/build.ts';
 
 const key = 'testspoon.build';
 /** Work that could no longer be read is put here rather than thrown away. */

@@ -1,6 +1,6 @@
 /** Which cell is being chosen in: one part of one alternative, and where on screen it was opened. */
 import { create } from 'zustand';
-import { endStep } from './store.ts';
+import { endStep } from '../store.ts';
 
 interface Choosing {
   readonly cell: { readonly alternative: string; readonly part: string } | undefined;
@@ -16,8 +16,18 @@ export function startChoosing(alternative: string, part: string, beside: Element
   useChoosing.setState({ cell: { alternative, part }, from: beside.getBoundingClientRect() });
 }
 
-/** Puts the spoons away; the next change is an undo step of its own. */
+/**
+ * Puts the spoons away; the next change is an undo step of its own. The focus goes back to the
+ * cell, which may have moved to another part of the table or been folded away with its row.
+ */
 export function stopChoosing(): void {
+  const { cell } = useChoosing.getState();
   endStep();
   useChoosing.setState({ cell: undefined });
+  if (cell === undefined) return;
+  const { alternative, part } = cell;
+  requestAnimationFrame(() => {
+    const button = document.querySelector<HTMLElement>(`[data-cell="${alternative}/${part}"]`);
+    (button ?? document.querySelector<HTMLElement>('.part-table button'))?.focus();
+  });
 }

@@ -3,8 +3,8 @@
  * Everything is a file beside the page, from our own origin; a view that cannot be fetched is left
  * out rather than stopping the work.
  */
-import type { SightTable } from '../car/table.ts';
-import { InputError, shown } from '../ground/problem.ts';
+import type { SightTable } from '../../car/table.ts';
+import { InputError, shown } from '../../ground/problem.ts';
 
 /** One traced picture of a car: SVG text whose paths carry `data-part`. */
 export interface View {
@@ -19,12 +19,12 @@ export interface Car {
   readonly views: readonly View[];
 }
 
-const tables = import.meta.glob<string>('../../models/*.sight.json', {
+const tables = import.meta.glob<string>('../../../models/*.sight.json', {
   query: '?url',
   import: 'default',
   eager: true,
 });
-const pictures = import.meta.glob<string>('../../models/*.svg', {
+const pictures = import.meta.glob<string>('../../../models/*.svg', {
   query: '?url',
   import: 'default',
   eager: true,
@@ -52,7 +52,7 @@ export async function textOf(url: string): Promise<string> {
 /** The car with this id. Throws `InputError` where there is none. */
 export async function carFrom(id: string, source?: string): Promise<Car> {
   const known = Object.keys(tables).map((path) => path.replace(/^.*\/|\.sight\.json$/g, ''));
-  const table = tables[`../../models/${id}.sight.json`];
+  const table = tables[`../../../models/${id}.sight.json`];
   if (table === undefined) {
     const expected = `a car this page has: ${known.join(', ')}`;
     const mend = 'Correct the name of the car.';
