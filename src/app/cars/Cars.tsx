@@ -14,7 +14,6 @@ export function Cars() {
   if (view === undefined) return <p className="waiting">The pictures of this car are missing.</p>;
   return (
     <div className="stage">
-      <Conditions views={car.views} view={view} onView={setViewId} />
       <div className="cars" {...scrollable('The alternatives side by side')}>
         {build.alternatives.map((alternative, at) => (
           <CarCard
@@ -25,6 +24,7 @@ export function Cars() {
           />
         ))}
       </div>
+      <Conditions views={car.views} view={view} onView={setViewId} />
     </div>
   );
 }
