@@ -11,6 +11,8 @@ export interface ScoreSheet {
   /** Weighted geometric mean of the six scores, 0–100. */
   readonly overall: number;
   readonly overallWithoutReadiness: number;
+  /** How many of 100 ordinary schemes of the same build it is ahead of; absent without draws. */
+  readonly aheadOfOrdinary?: number;
   /** No other alternative is at least as good on every score and better on one. */
   readonly pareto: boolean;
   /** Rules this alternative breaks, each as a sentence that says which and why. */

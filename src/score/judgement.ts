@@ -144,3 +144,8 @@ export const tooCloseBelow = 90;
 export const glossSpread = 0.15;
 export const glossSpreadShiny = 0.05;
 export const shinyGu = 60;
+
+/** Ordinary schemes drawn for comparison, and how they are put together. */
+export const ordinaryCount = 400;
+export const neutralChance = 0.6;
+export const followChance = 0.65;

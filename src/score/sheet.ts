@@ -27,9 +27,13 @@ import { type Scheme, schemeOf } from './finding/scheme.ts';
 import { sheenEvidence } from './finding/sheen.ts';
 import { steadinessEvidence } from './finding/steadiness.ts';
 import { type Judged, type Judging, judge } from './judged.ts';
+import { aheadOfOrdinary, ordinaryOveralls } from './ordinary.ts';
 import { overallOf, scoreOfCost } from './terms.ts';
 
-/** How to compare; `withoutCloseness` skips the draws and leaves `closeness` empty. */
+/**
+ * How to compare; `withoutCloseness` skips all draws: `closeness` is then empty and no sheet says
+ * how many ordinary schemes it is ahead of.
+ */
 export interface Comparing extends Judging {
   readonly withoutCloseness?: boolean;
 }
@@ -43,11 +47,16 @@ export function compareAlternatives(
   const judged = judge(build, sight, judging);
   const sheets = build.alternatives.map((alternative, at) => sheetOf(judged, alternative, at));
   const costs = sheets.map(({ costs: six }) => six);
+  const ordinary = judging.withoutCloseness ? undefined : ordinaryOveralls(build, sight, judging);
   return {
     light: judged.light,
     distanceMm: judged.terms.scene.distanceMm,
     today: judging.today,
-    alternatives: sheets.map(({ sheet }, at) => ({ ...sheet, pareto: isUnbeaten(costs, at) })),
+    alternatives: sheets.map(({ sheet }, at) => ({
+      ...sheet,
+      pareto: isUnbeaten(costs, at),
+      ...(ordinary && { aheadOfOrdinary: aheadOfOrdinary(ordinary, sheet.overall) }),
+    })),
     closeness:
       judging.withoutCloseness === true
         ? []

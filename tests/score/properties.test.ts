@@ -8,6 +8,7 @@ import { defaultWeights } from '../../src/build/build.ts';
 import type { SightTable } from '../../src/car/table.ts';
 import { drawFrom } from '../../src/ground/draw.ts';
 import { type Judged, judge } from '../../src/score/judged.ts';
+import { aheadOfOrdinary, ordinaryOveralls } from '../../src/score/ordinary.ts';
 import { compareAlternatives } from '../../src/score/sheet.ts';
 import { membershipOf, showingOf } from '../../src/score/six/accent.ts';
 import { visibilityOf } from '../../src/score/six/contrast.ts';
@@ -168,6 +169,30 @@ describe('comparison', () => {
       },
     );
     expect(level.closeness).toEqual([{ a: 's01', b: 'twin', aheadIn100: 50 }]);
+  });
+});
+
+describe('ordinary schemes', () => {
+  const overalls = ordinaryOveralls(buildOf(all), sight, { today });
+
+  it('lie around the middle of the scale, as κ was chosen to make them', () => {
+    // derived: κ puts the median of ordinary schemes at 50; other parts and finishes move it a little.
+    const median = overalls[overalls.length >> 1]!;
+    expect(median).toBeGreaterThan(40);
+    expect(median).toBeLessThan(60);
+  });
+  it('are nearly all behind a scheme labelled A and mostly ahead of one labelled D', () => {
+    const standing = new Map(
+      compareAlternatives(buildOf(all), sight, { today }).alternatives.map((sheet) => [
+        sheet.name,
+        sheet.aheadOfOrdinary!,
+      ]),
+    );
+    expect(standing.get('S08')!).toBeGreaterThan(90);
+    expect(standing.get('S03')!).toBeLessThan(25);
+  });
+  it('count level ones half', () => {
+    expect(aheadOfOrdinary(Float64Array.of(10, 50, 50, 90), 50)).toBe(50);
   });
 });
 

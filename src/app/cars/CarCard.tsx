@@ -8,6 +8,7 @@ import { usePointing } from '../pointing.ts';
 import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { useWork } from '../store.ts';
+import { carElementId } from './element.ts';
 import { Picture } from './Picture.tsx';
 
 interface CarCardProps {
@@ -21,7 +22,7 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
   const sheet = useSheet(alternative.id);
   const worst = sheet?.evidence[0];
   return (
-    <article className="car" aria-label={`Alternative ${letter}`}>
+    <article className="car" id={carElementId(alternative.id)} aria-label={`Alternative ${letter}`}>
       <header className="car-head">
         <h2>
           <Letter letter={letter} /> {alternative.name}

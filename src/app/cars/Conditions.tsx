@@ -8,7 +8,7 @@ const lights: readonly { value: LightId; name: string; note?: string }[] = [
   { value: 'D65', name: 'Daylight' },
   { value: 'A', name: 'Warm lamp' },
   { value: 'LED-B3', name: 'LED' },
-  { value: 'D50', name: 'Low sun' },
+  { value: 'D50', name: 'Warm daylight' },
   { value: 'FL11', name: 'Shop tube' },
 ];
 const distances: readonly { value: number; name: string; note: string }[] = [
@@ -37,6 +37,9 @@ export function Conditions({ views, view, onView }: ConditionsProps) {
         options={lights}
         onChoose={(chosen) => look({ light: chosen })}
       />
+      {light === 'D65' ? null : (
+        <p className="indicative">Indicative where no spectrum was measured.</p>
+      )}
       <Choice
         legend="Seen from"
         value={distanceMm}

@@ -80,7 +80,7 @@ export function Files() {
         Save
       </button>
       <button type="button" className="button" onClick={() => take('The demo', demoWork())}>
-        Start from the demo again
+        <span className="roomy">Start from the </span>demo again
       </button>
       {isOver ? <p className="drop">Let go to open this build file</p> : null}
       {refused === undefined ? null : (

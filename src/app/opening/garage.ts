@@ -31,9 +31,9 @@ const pictures = import.meta.glob<string>('../../../models/*.svg', {
 });
 
 const viewNames: Readonly<Record<string, string>> = {
-  front: 'Three-quarter front',
+  front: 'Front',
   side: 'Side',
-  rear: 'Three-quarter rear',
+  rear: 'Rear',
   cabin: 'Cabin',
   wheel: 'Wheel',
   nose: 'Nose',

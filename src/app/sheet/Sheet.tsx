@@ -3,6 +3,7 @@ import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
+import { useDrawn } from './compared.ts';
 import { Finding } from './Finding.tsx';
 import { scoreWords } from './scores.ts';
 
@@ -20,6 +21,7 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
       <p className="sheet-standing">
         <span>{Math.round(sheet.overall)} overall</span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
+        <Ordinary id={sheet.id} />
         {sheet.pareto ? (
           <span className="quiet">unbeaten: no other is at least as good on every score</span>
         ) : null}
@@ -41,6 +43,13 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
       ))}
     </article>
   );
+}
+
+/** How many ordinary schemes this one is ahead of, once they are drawn. */
+function Ordinary({ id }: { id: string }) {
+  const drawn = useDrawn().alternatives.find((sheet) => sheet.id === id)?.aheadOfOrdinary;
+  if (drawn === undefined) return null;
+  return <span className="quiet">ahead of {Math.round(drawn)} of 100 ordinary schemes</span>;
 }
 
 interface ScoreProps {

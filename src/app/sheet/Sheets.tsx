@@ -4,7 +4,7 @@
  */
 
 import { scoreKeys } from '../../score/evidence.ts';
-import { useCloseness, useComparison } from './compared.ts';
+import { useComparison, useDrawn } from './compared.ts';
 import { Sheet } from './Sheet.tsx';
 import { closenessSentence, lettersOf, scoreWords } from './scores.ts';
 
@@ -48,7 +48,7 @@ export function Sheets() {
 /** How surely one alternative is ahead of another, colour uncertainty considered. */
 export function Standing() {
   const comparison = useComparison();
-  const closeness = useCloseness();
+  const { closeness } = useDrawn();
   const letterOf = lettersOf(comparison);
   if (closeness.length === 0) return null;
   return (

@@ -34,9 +34,7 @@ function perBuild<Answer>(answer: (build: Build, sight: SightTable, today: strin
 const scoresOf = perBuild((build, sight, today) =>
   compareAlternatives(build, sight, { today, withoutCloseness: true }),
 );
-const closenessOf = perBuild(
-  (build, sight, today) => compareAlternatives(build, sight, { today }).closeness,
-);
+const drawnOf = perBuild((build, sight, today) => compareAlternatives(build, sight, { today }));
 const judgedOf = perBuild((build, sight, today): Judged => judge(build, sight, { today }));
 
 /** Scores and sentences of the open work, without closeness. */
@@ -49,10 +47,13 @@ export function useComparison(): Comparison {
 export const useSheet = (id: string): ScoreSheet | undefined =>
   useComparison().alternatives.find((sheet) => sheet.id === id);
 
-/** In how many of 100 draws each alternative stays ahead; a moment behind the scores. */
-export function useCloseness(): Comparison['closeness'] {
+/**
+ * The comparison with all its draws: in how many of 100 each alternative stays ahead, and how many
+ * ordinary schemes it beats. A moment behind the scores.
+ */
+export function useDrawn(): Comparison {
   const { build, car } = useDeferredValue(useWork());
-  return closenessOf(build, car.sight);
+  return drawnOf(build, car.sight);
 }
 
 /** Where else the colour of a part appears, on each alternative in order. */

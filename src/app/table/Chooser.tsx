@@ -7,7 +7,7 @@ import { assignmentOf, isOpen, letterOf, type Part } from '../../build/build.ts'
 import { pointNowhere } from '../pointing.ts';
 import { choose, useWork } from '../store.ts';
 import { stopChoosing, useChoosing } from './choosing.ts';
-import { placeBeside } from './place.ts';
+import { bringIntoSight, placeBeside } from './place.ts';
 import { SpoonRack } from './SpoonRack.tsx';
 
 /** The dialog with the spoons; empty while nothing is being chosen. */
@@ -19,11 +19,12 @@ export function Chooser() {
   const at = build.alternatives.findIndex(({ id }) => id === cell?.alternative);
   const alternative = build.alternatives[at];
   const isChoosing = part !== undefined && alternative !== undefined;
+  const alternativeId = isChoosing ? alternative.id : undefined;
 
   useEffect(() => {
     const element = dialog.current;
     if (element === null) return;
-    if (!isChoosing) {
+    if (alternativeId === undefined) {
       element.close();
       return;
     }
@@ -32,7 +33,8 @@ export function Chooser() {
     element.querySelector<HTMLInputElement>('input:checked')?.focus({ preventScroll: true });
     // The cars are seen as they are while spoons are tried.
     pointNowhere();
-  }, [isChoosing, from]);
+    return bringIntoSight(alternativeId);
+  }, [alternativeId, from]);
 
   useEffect(() => {
     const element = dialog.current;

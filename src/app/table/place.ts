@@ -1,4 +1,8 @@
-/** Where a dialog opens: under what was clicked, inside the window, a sheet at the foot on phones. */
+/**
+ * Where the spoons open: under what was clicked, inside the window. On a phone they are a sheet at
+ * the foot, and the page moves so that the car being changed stands above it.
+ */
+import { carElementId } from '../cars/element.ts';
 
 const edge = 12;
 const narrow = 640;
@@ -16,4 +20,17 @@ export function placeBeside(dialog: HTMLDialogElement, from: DOMRect): void {
   style.top = `${top}px`;
   style.left = `${Math.max(edge, Math.min(from.left, right))}px`;
   style.maxHeight = `${window.innerHeight - top - edge}px`;
+}
+
+/**
+ * On a phone, brings the car of an alternative to the top of the window; the answer moves the page
+ * back to where it was.
+ */
+export function bringIntoSight(alternative: string): () => void {
+  if (window.innerWidth >= narrow) return () => {};
+  const { scrollX, scrollY } = window;
+  document
+    .getElementById(carElementId(alternative))
+    ?.scrollIntoView({ block: 'start', inline: 'start' });
+  return () => window.scrollTo(scrollX, scrollY);
 }

@@ -90,6 +90,12 @@ function scoreRows(alternatives: readonly ScoreSheet[]): Row[] {
   return [
     numbers('Overall', ({ overall }) => overall, true),
     numbers('Without readiness', ({ overallWithoutReadiness }) => overallWithoutReadiness),
+    {
+      title: 'Ahead of',
+      cells: alternatives.map(({ aheadOfOrdinary = 0 }) => ({
+        text: `${Math.round(aheadOfOrdinary)} of 100 ordinary`,
+      })),
+    },
     ...scoreKeys.map((key) => numbers(scoreNames[key], ({ scores }) => scores[key])),
     {
       title: 'Beaten by',
