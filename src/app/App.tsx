@@ -29,7 +29,9 @@ export function App({ greeting }: AppProps) {
   return (
     <div
       className="page"
-      ref={(page) => page?.style.setProperty('--count', String(build.alternatives.length))}
+      ref={(page) =>
+        page?.style.setProperty('--count', String(Math.max(1, build.alternatives.length)))
+      }
     >
       <Grains />
       <a className="skip" href="#parts-title">

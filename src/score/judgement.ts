@@ -48,6 +48,9 @@ export const quietClothOnHard = 0.15;
 /** Sheen steps that set two hard surfaces apart whatever their colours, and the v they are worth. */
 export const sheenTellsApart = 1.5;
 export const sheenVisibilityCeiling = 3;
+/** Gloss from which bare metal or foil reads beside paint by what it mirrors, and the v it gets. */
+export const mirrorsFromGu = 70;
+export const mirrorVisibility = 3;
 /** mm² at scale in the best look from which a part counts in full. */
 export const fullImportanceMm2 = 100;
 

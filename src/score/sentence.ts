@@ -38,13 +38,13 @@ const writers: Readonly<Record<string, Writer>> = {
 
   'accent/orphan': (n, w) =>
     `${capital(w('family'))} shows ${w('where')} only (${w('parts')}, ` +
-    `${figure(n('share'), 1)} % of the car)${echoes(n, w)}`,
+    `${figure(n('share'), 1)} % of the car)${echoes(w)}`,
   'accent/apart': (n, w) =>
     `${capital(w('family'))} shows twice (${w('parts')}) but is seldom seen together: in ` +
-    `${figure(n('together'))} of 100 looks${echoes(n, w)}`,
-  'accent/faint-accent': (_, w) =>
-    `${capital(w('family'))} is the accent (${w('parts')}) but hardly stands out from what is ` +
-    'beside it.',
+    `${figure(n('together'))} of 100 looks${echoes(w)}`,
+  'accent/faint-accent': (n, w) =>
+    `${capital(w('family'))} ties in (${w('parts')}) but stands out only in part from what is ` +
+    `beside it: ${figure(n('reads'))} of 100.`,
   'accent/echoed': (n, w) =>
     `${capital(w('family'))} ties in: ${w('parts')}, seen together in ` +
     `${figure(n('together'))} of 100 looks.`,
@@ -111,10 +111,9 @@ const writers: Readonly<Record<string, Writer>> = {
   'readiness/all-on-hand': () => 'Everything is on hand.',
 };
 
-function echoes(n: (key: string) => number, w: (key: string) => string): string {
+function echoes(w: (key: string) => string): string {
   const names = w('echoes');
-  if (names === '') return '.';
-  return `. With ${names} too it would be seen together in ${figure(n('echoed'))} of 100 looks.`;
+  return names === '' ? '.' : `. It would be seen together with ${names} in the same colour.`;
 }
 
 function comparison(n: (key: string) => number): string {
@@ -125,11 +124,7 @@ function comparison(n: (key: string) => number): string {
       ? 'equally light'
       : `${lightness > 0 ? 'lighter' : 'darker'} by ΔL* ${figure(Math.abs(lightness))}`;
   const quiet =
-    Math.abs(chroma) < 5
-      ? 'equally strong in colour'
-      : chroma > 0
-        ? 'stronger in colour'
-        : 'quieter';
+    Math.abs(chroma) < 5 ? 'equally colourful' : chroma > 0 ? 'more colourful' : 'less colourful';
   return `${light}, ${quiet}`;
 }
 

@@ -2,7 +2,7 @@
  * Where else does this colour appear? For any part: every part of its family, in which zones, how
  * large, and how often two of its places are seen together.
  */
-import { zonesInWords } from './finding/accent.ts';
+import { placeInWords } from './finding/accent.ts';
 import { figure } from './finding/figure.ts';
 import { inWords } from './finding/scheme.ts';
 import { type Judged, showingFor } from './judged.ts';
@@ -34,9 +34,11 @@ export function whereElse(
   const togetherIn100 = 100 * shown.together;
   const sentence =
     others.length === 0
-      ? `${family} appears nowhere else: ${share}, on the ${zonesInWords(shown.zones) || 'car'}.`
+      ? `${family} appears nowhere else: ${share}, ${placeInWords(shown.zones)}.`
       : `${family} appears again on ${inWords(others.map((at) => surfaces[at]!.name))}: ${share}, ` +
-        `two places seen together in ${figure(togetherIn100)} of 100 looks.`;
+        (shown.zones.length < 2
+          ? `all of it ${placeInWords(shown.zones)}.`
+          : `two zones of it seen at once in ${figure(togetherIn100)} of 100 looks.`);
   return {
     family,
     parts: shown.surfaces.map((at) => surfaces[at]!.id),

@@ -70,6 +70,10 @@ export function plainCosts(terms: Terms, choice: ArrayLike<number>): number[] {
     );
   };
   const bySheen = (one: Worn, other: Worn): number => {
+    const bright = [one, other].filter(
+      (side) => side.isMetal && side.gloss60 >= judged.mirrorsFromGu,
+    );
+    if (bright.length === 1 && one.isMetal !== other.isMetal) return judged.mirrorVisibility;
     const steps = Math.abs(one.sheenStep - other.sheenStep);
     if (one.isCloth || other.isCloth || steps < judged.sheenTellsApart) return 0;
     return Math.min(judged.sheenVisibilityCeiling, steps);

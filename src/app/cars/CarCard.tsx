@@ -34,6 +34,11 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
         <Pointed alternative={alternative} />
       </div>
       <div className="car-verdict">
+        {sheet?.broken.map((sentence) => (
+          <p key={sentence} className="breaks">
+            <strong>Breaks a rule.</strong> {sentence}
+          </p>
+        ))}
         {worst === undefined ? <p>Nothing to remark.</p> : <Finding evidence={worst} />}
       </div>
     </article>

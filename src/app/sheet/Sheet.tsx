@@ -22,7 +22,7 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
         <span>{Math.round(sheet.overall)} overall</span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
         <Ordinary id={sheet.id} />
-        {sheet.pareto ? (
+        {sheet.pareto && sheet.broken.length === 0 ? (
           <span className="quiet">unbeaten: no other is at least as good on every score</span>
         ) : null}
       </p>

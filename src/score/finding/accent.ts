@@ -9,7 +9,11 @@ import {
   togetherEnough,
 } from '../judgement.ts';
 import { type Accent, type AccentBalance, type Showing, showingOf } from '../six/accent.ts';
+import { figure } from './figure.ts';
 import { evidenceAbout, inWords, namesOf, quantity, type Scheme, surfaceAt } from './scheme.ts';
+
+/** An accent that reads less than this, 0–1, is said to stand out in part only. */
+const readsWell = 0.95;
 
 /** Zones as they stand in a sentence. */
 const zoneNames: Readonly<Record<string, string>> = {
@@ -26,8 +30,8 @@ const zoneNames: Readonly<Record<string, string>> = {
 export const zonesInWords = (positions: readonly number[]): string =>
   inWords(positions.map((z) => zoneNames[zones[z]!]!));
 
-/** A single zone with its preposition: `in the cabin`, `on the wheels`. */
-const placeInWords = (positions: readonly number[]): string =>
+/** Zones with a preposition: `in the cabin`, `on the nose and tail`. */
+export const placeInWords = (positions: readonly number[]): string =>
   positions.length === 0
     ? 'in one place'
     : `${zones[positions[0]!] === 'cabin' ? 'in' : 'on'} the ${zonesInWords(positions)}`;
@@ -51,7 +55,7 @@ function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence 
     ? 'orphan'
     : accent.together < togetherEnough
       ? 'apart'
-      : accent.reads < 0.5
+      : accent.reads < readsWell
         ? 'faint-accent'
         : 'echoed';
   const echo = kind === 'orphan' || kind === 'apart' ? bestEchoes(scheme, accent) : undefined;
@@ -65,7 +69,6 @@ function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence 
       share: quantity(accent.sharePercent, '% of the car'),
       together: quantity(100 * accent.together, 'of 100 looks'),
       reads: quantity(100 * accent.reads, 'of 100'),
-      ...(echo === undefined ? {} : { echoed: quantity(100 * echo.together, 'of 100 looks') }),
     },
     {
       family: familyName(scheme, accent),
@@ -96,10 +99,13 @@ function bestEchoes(scheme: Scheme, accent: Accent) {
   const best = tries.slice(0, 2);
   if (best.length === 0) return undefined;
   const names = inWords(
-    best.map(({ at }) => surfaceAt(scheme, at).name),
+    best.map(({ at, together }) => {
+      const inLooks = `${figure(100 * together)} of 100 looks`;
+      return `${surfaceAt(scheme, at).name} (${inLooks})`;
+    }),
     'or',
   );
-  return { names, together: best[0]!.together };
+  return { names };
 }
 
 function absence(scheme: Scheme, balance: AccentBalance): Evidence[] {

@@ -15,6 +15,8 @@ import {
   lossByVisibility,
   lossInTonalScheme,
   lossWhereItMustRead,
+  mirrorsFromGu,
+  mirrorVisibility,
   quietClothOnHard,
   quietNeutrals,
   sheenTellsApart,
@@ -86,8 +88,14 @@ export function visibilityOf(reading: Reading, feature: Worn, neighbour: Worn): 
   return Math.max(byColour, sheenVisibility(feature, neighbour));
 }
 
-/** v that a difference in sheen alone is worth; 0 where it does not tell two surfaces apart. */
+/**
+ * v that a difference in sheen alone is worth; 0 where it does not tell two surfaces apart.
+ * Mirror-bright metal beside anything else reads by what it mirrors.
+ */
 export function sheenVisibility(one: Worn, other: Worn): number {
+  if (one.isMetal !== other.isMetal && (one.isMetal ? one : other).gloss60 >= mirrorsFromGu) {
+    return mirrorVisibility;
+  }
   if (one.isCloth || other.isCloth) return 0;
   const steps = Math.abs(one.sheenStep - other.sheenStep);
   return steps >= sheenTellsApart ? Math.min(sheenVisibilityCeiling, steps) : 0;
