@@ -60,16 +60,17 @@ function Pointed({ alternative }: { alternative: Alternative }) {
   );
 }
 
-/** The overall number and where it stood before the last change. */
+/** The overall number and where it stood before the last change, if that change moved it. */
 function Overall({ value }: { value: number }) {
+  const { build } = useWork();
   const now = Math.round(value);
-  const shown = useRef(now);
+  const shown = useRef({ now, build });
   const [before, setBefore] = useState<number>();
   useEffect(() => {
-    if (shown.current === now) return;
-    setBefore(shown.current);
-    shown.current = now;
-  }, [now]);
+    if (shown.current.build === build) return;
+    setBefore(shown.current.now);
+    shown.current = { now, build };
+  }, [now, build]);
   return (
     <p className="overall">
       {before === undefined || before === now ? null : (

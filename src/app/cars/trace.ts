@@ -1,6 +1,6 @@
 /**
  * A traced view as a living drawing: parsed once, cloned per alternative, its parts found by
- * `data-part`. Lighting parts dims the car, draws the lit parts again on top and rings them dark
+ * `data-part`. Lighting parts dims the car, draws the lit parts again on top, shaded as before, and rings them dark
  * and light, so that they stand out of any paint.
  */
 import type { View } from '../opening/garage.ts';
@@ -54,5 +54,30 @@ export function lightIn(
       copy.setAttribute('class', className);
       return copy;
     });
-  layer.append(...copies('ring-dark'), ...copies('ring-light'), ...copies('relit'));
+  layer.append(...copies('ring-dark'), ...copies('ring-light'), ...undimmed(drawing, layer, lit));
+}
+
+let clips = 0;
+
+/** The drawing again, shade and lamp included, cut out along the lit parts. */
+function undimmed(drawing: SVGSVGElement, layer: Element, lit: readonly Element[]): Element[] {
+  const clip = document.createElementNS(svgSpace, 'clipPath');
+  clips += 1;
+  clip.id = `lit-${clips}`;
+  for (const path of lit) {
+    const copy = document.createElementNS(svgSpace, 'path');
+    copy.setAttribute('d', path.getAttribute('d') ?? '');
+    copy.setAttribute('clip-rule', 'evenodd');
+    clip.append(copy);
+  }
+  const again = document.createElementNS(svgSpace, 'g');
+  again.setAttribute('clip-path', `url(#${clip.id})`);
+  again.setAttribute('pointer-events', 'none');
+  for (const child of drawing.children) {
+    if (child === layer || child.classList.contains('shadow')) continue;
+    const copy = child.cloneNode(true) as Element;
+    copy.removeAttribute('data-part');
+    again.append(copy);
+  }
+  return [clip, again];
 }
