@@ -222,10 +222,12 @@ export function levelRings(
   };
   for (let y = -1; y < height; y++) {
     for (let x = -1; x < width; x++) {
-      const isIn = [valueAt(x, y), valueAt(x + 1, y), valueAt(x + 1, y + 1), valueAt(x, y + 1)].map(
-        (value) => value > 0,
-      );
-      if (isIn.every(Boolean) || !isIn.some(Boolean)) continue;
+      const first = valueAt(x, y) > 0;
+      const second = valueAt(x + 1, y) > 0;
+      const third = valueAt(x + 1, y + 1) > 0;
+      const fourth = valueAt(x, y + 1) > 0;
+      if (first === second && second === third && third === fourth) continue;
+      const isIn = [first, second, third, fourth];
       const edges = [
         () => crossing(x, y, 0),
         () => crossing(x + 1, y, 1),

@@ -44,15 +44,18 @@ export function nearestSeed(isSeed: Uint8Array, width: number, height: number): 
 /** For every pixel the row of the nearest seed in its own column; −1 where there is none. */
 function nearestInColumns(isSeed: Uint8Array, width: number, height: number): Int32Array {
   const rowOf = new Int32Array(width * height).fill(-1);
-  for (let x = 0; x < width; x++) {
-    for (let y = 0, last = -1; y < height; y++) {
-      if (isSeed[y * width + x]) last = y;
-      rowOf[y * width + x] = last;
+  // Row by row, down and then up, so that memory is read in order.
+  for (let y = 0, at = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, at++) {
+      if (isSeed[at]) rowOf[at] = y;
+      else if (y > 0) rowOf[at] = rowOf[at - width]!;
     }
-    for (let y = height - 1, last = -1; y >= 0; y--) {
-      const at = y * width + x;
-      if (isSeed[at]) last = y;
-      if (last >= 0 && (rowOf[at]! < 0 || last - y < y - rowOf[at]!)) rowOf[at] = last;
+  }
+  for (let y = height - 2; y >= 0; y--) {
+    for (let x = 0, at = y * width; x < width; x++, at++) {
+      const below = rowOf[at + width]!;
+      const own = rowOf[at]!;
+      if (below > y && (own < 0 || below - y < y - own)) rowOf[at] = below;
     }
   }
   return rowOf;

@@ -2,7 +2,7 @@
  * Parts down, alternatives across, a spoon in each cell. Rows that differ come first; rows alike
  * are folded away and unfold in place.
  */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { letterOf } from '../../build/build.ts';
 import { Letter } from '../pieces/Letter.tsx';
 import { scrollable } from '../pieces/scrollable.ts';
@@ -13,7 +13,11 @@ import { type Row, rowsOf } from './rows.ts';
 /** The part table of the open build. */
 export function PartTable() {
   const { build } = useWork();
-  const { differing, alikeOpen, alikeSettled } = rowsOf(build);
+  const kept = useKept(build.id);
+  const { differing, alikeOpen, alikeSettled } = rowsOf(build, kept);
+  useEffect(() => {
+    for (const { part } of differing) kept.add(part.id);
+  }, [differing, kept]);
   const columns = build.alternatives.length + 1;
   return (
     <section className="part-table" aria-labelledby="parts-title">
@@ -44,6 +48,13 @@ export function PartTable() {
       </div>
     </section>
   );
+}
+
+/** Parts that have differed since this build was opened. */
+function useKept(buildId: string): Set<string> {
+  const kept = useRef({ buildId, parts: new Set<string>() });
+  if (kept.current.buildId !== buildId) kept.current = { buildId, parts: new Set() };
+  return kept.current.parts;
 }
 
 interface FoldedProps {

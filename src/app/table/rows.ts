@@ -1,6 +1,7 @@
 /**
  * Which parts tell the alternatives apart? Rows of the part table, in the builder's order: those
- * that differ first, then those still open though alike, then those settled and alike.
+ * that differ first, then those still open though alike, then those settled and alike. A row that
+ * differed a moment ago stays where it was, so that nothing slips from under the hand.
  */
 import { assignmentOf, type Build, type FinishRef, isOpen, type Part } from '../../build/build.ts';
 
@@ -15,8 +16,8 @@ export interface Rows {
   readonly alikeSettled: readonly Row[];
 }
 
-/** The rows of a build's part table. */
-export function rowsOf(build: Build): Rows {
+/** The rows of a build's part table; parts in `kept` stay among the differing ones. */
+export function rowsOf(build: Build, kept: ReadonlySet<string>): Rows {
   const assignments = build.alternatives.map((alternative) => assignmentOf(build, alternative));
   const rows = build.parts.map(
     (part): Row => ({
@@ -24,7 +25,7 @@ export function rowsOf(build: Build): Rows {
       refs: assignments.map((assignment) => assignment.get(part.id) ?? ''),
     }),
   );
-  const differs = ({ refs }: Row): boolean => new Set(refs).size > 1;
+  const differs = ({ part, refs }: Row): boolean => kept.has(part.id) || new Set(refs).size > 1;
   const alike = rows.filter((row) => !differs(row));
   return {
     differing: rows.filter(differs),
