@@ -224,6 +224,7 @@ function tonePaths(mesh: Mesh, camera: Camera, solid: IdBuffer, label: Int16Arra
       return label[full] === part ? value : -0.2;
     });
     for (const level of glosses) {
+      if (!own.some((value) => value > level)) continue;
       const d = tone(own, level, 20);
       if (d === '') continue;
       const fill = `var(--gloss-${id}, rgb(255 255 255 / 20%))`;

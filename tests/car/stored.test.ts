@@ -9,7 +9,10 @@ import { picturesOfGlb } from '../../models/trace.ts';
 const models = fileURLToPath(new URL('../../models/', import.meta.url));
 const glb = new Uint8Array(readFileSync(`${models}roadster.glb`));
 
-describe('the stored roadster', () => {
+// Some ten seconds each on an idle core; several times that while other suites share it.
+const limitMs = 180_000;
+
+describe('the stored roadster', { timeout: limitMs }, () => {
   it('has the sight table that its mesh gives', async () => {
     const stored = JSON.parse(readFileSync(`${models}roadster.sight.json`, 'utf8'));
     const measured = await sightOfGlb(glb, 'roadster', 'Roadster');
