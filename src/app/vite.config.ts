@@ -14,6 +14,7 @@ export default defineConfig({
   root: here('.'),
   base: './',
   plugins: [react(), schemas()],
+  worker: { format: 'es' },
   build: {
     outDir: here('../../dist/app'),
     emptyOutDir: true,

@@ -36,6 +36,15 @@ export function aheadOfOrdinary(overalls: Float64Array, overall: number): number
   return (100 * below) / Math.max(1, overalls.length);
 }
 
+/** Finishes an ordinary scheme is put together from; more say no more, and cost their cube. */
+const mostDrawnFrom = 150;
+
+/** At most `mostDrawnFrom` of the list, evenly spaced. */
+function sampleOf<T>(list: readonly T[]): readonly T[] {
+  const count = Math.min(list.length, mostDrawnFrom);
+  return Array.from({ length: count }, (_, k) => list[Math.floor((k * list.length) / count)]!);
+}
+
 /** The build with every part open to every finish of its kind, and no alternatives. */
 function withEveryFinish(build: Build): Build {
   const finishes = finishesByRef(build);
@@ -46,7 +55,7 @@ function withEveryFinish(build: Build): Build {
     const usual = isOpen(part) ? part.candidates[0]! : part.finish;
     const usualFinish = finishes.get(usual);
     const kind = usualFinish !== undefined && isCloth(usualFinish) ? cloth : hard;
-    return { id, name, covers, candidates: kind };
+    return { id, name, covers, candidates: [...sampleOf(kind)] };
   });
   return { ...build, parts: opened, alternatives: [], rules: [] };
 }

@@ -15,6 +15,11 @@ export function Cars() {
   return (
     <div className="stage">
       <div className="cars" {...scrollable('The alternatives side by side')}>
+        {build.alternatives.length > 0 ? null : (
+          <p className="waiting">
+            This build holds no alternatives to compare yet; its file can name them.
+          </p>
+        )}
         {build.alternatives.map((alternative, at) => (
           <CarCard
             key={alternative.id}

@@ -17,7 +17,7 @@ const gapHex = '#1a1a1a';
 const trimHex = '#464646';
 
 /** Whiteness 0–1 of the lamp's reflection by gloss units at 60°; our judgement, for the eye only. */
-const lampShare = (gloss60: number): number => Math.min(0.62, 0.03 + (gloss60 / 100) ** 1.4 * 0.62);
+const lampShare = (gloss60: number): number => Math.min(0.62, 0.02 + 0.8 * (gloss60 / 100) ** 2.4);
 
 /** CSS variables of every part of the car under one alternative. */
 export function paintOf(build: Build, alternative: Alternative, sight: SightTable): Paint {

@@ -3,7 +3,7 @@ import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
-import { useDrawn } from './compared.ts';
+import { useDrawn } from './drawn.ts';
 import { Finding } from './Finding.tsx';
 import { scoreWords } from './scores.ts';
 
@@ -47,7 +47,7 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
 
 /** How many ordinary schemes this one is ahead of, once they are drawn. */
 function Ordinary({ id }: { id: string }) {
-  const drawn = useDrawn().alternatives.find((sheet) => sheet.id === id)?.aheadOfOrdinary;
+  const drawn = useDrawn()?.alternatives.find((sheet) => sheet.id === id)?.aheadOfOrdinary;
   if (drawn === undefined) return null;
   return <span className="quiet">ahead of {Math.round(drawn)} of 100 ordinary schemes</span>;
 }

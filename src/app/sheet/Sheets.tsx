@@ -3,8 +3,10 @@
  * worst score first, sentences before numbers.
  */
 
+import type { Closeness, Comparison } from '../../score/comparison.ts';
 import { scoreKeys } from '../../score/evidence.ts';
-import { useComparison, useDrawn } from './compared.ts';
+import { useComparison } from './compared.ts';
+import { useDrawn } from './drawn.ts';
 import { Sheet } from './Sheet.tsx';
 import { closenessSentence, lettersOf, scoreWords } from './scores.ts';
 
@@ -45,15 +47,41 @@ export function Sheets() {
   );
 }
 
+/** Alternatives up to which every pair is told; of more, each is told against the next best. */
+const mostInPairs = 3;
+
+const pairsOf = (count: number): number =>
+  count <= mostInPairs ? (count * (count - 1)) / 2 : count - 1;
+
+/** As many lines as will be told, so that nothing moves when they come. */
+const Awaited = ({ count }: { count: number }) => (
+  <ul className="standing quiet" aria-label="How surely one is ahead">
+    {Array.from({ length: count }, (_, at) => `line ${at}`).map((line) => (
+      <li key={line}>Drawing how surely…</li>
+    ))}
+  </ul>
+);
+
+function worthTelling(closeness: readonly Closeness[], { alternatives }: Comparison) {
+  if (alternatives.length <= mostInPairs) return closeness;
+  const order = [...alternatives].sort((one, other) => other.overall - one.overall);
+  const place = new Map(order.map(({ id }, at) => [id, at]));
+  const placeOf = (id: string): number => place.get(id) ?? -1;
+  return closeness
+    .filter(({ a, b }) => Math.abs(placeOf(a) - placeOf(b)) === 1)
+    .sort((one, other) => placeOf(one.a) + placeOf(one.b) - placeOf(other.a) - placeOf(other.b));
+}
+
 /** How surely one alternative is ahead of another, colour uncertainty considered. */
 export function Standing() {
   const comparison = useComparison();
-  const { closeness } = useDrawn();
+  const closeness = useDrawn()?.closeness;
   const letterOf = lettersOf(comparison);
-  if (closeness.length === 0) return null;
+  if (comparison.alternatives.length < 2) return null;
+  if (closeness === undefined) return <Awaited count={pairsOf(comparison.alternatives.length)} />;
   return (
     <ul className="standing" aria-label="How surely one is ahead">
-      {closeness.map((pair) => (
+      {worthTelling(closeness, comparison).map((pair) => (
         <li key={`${pair.a} ${pair.b}`}>{closenessSentence(pair, letterOf)}</li>
       ))}
     </ul>

@@ -1,9 +1,8 @@
 /**
  * The comparison of the open work, worked out once per build and day and shared by every place
- * that shows a number or a sentence. Scores and sentences come at once; closeness, which takes 200
- * draws, follows as soon as the picture is up. The day comes from the clock here, never in scores.
+ * that shows a number or a sentence. Scores and sentences come at once; what rests on draws follows
+ * from a worker (`drawn.ts`). The day comes from the clock here, never in the scores.
  */
-import { useDeferredValue } from 'react';
 import { assignmentOf, type Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import type { Comparison, ScoreSheet } from '../../score/comparison.ts';
@@ -34,7 +33,6 @@ function perBuild<Answer>(answer: (build: Build, sight: SightTable, today: strin
 const scoresOf = perBuild((build, sight, today) =>
   compareAlternatives(build, sight, { today, withoutCloseness: true }),
 );
-const drawnOf = perBuild((build, sight, today) => compareAlternatives(build, sight, { today }));
 const judgedOf = perBuild((build, sight, today): Judged => judge(build, sight, { today }));
 
 /** Scores and sentences of the open work, without closeness. */
@@ -46,15 +44,6 @@ export function useComparison(): Comparison {
 /** The score sheet of one alternative. */
 export const useSheet = (id: string): ScoreSheet | undefined =>
   useComparison().alternatives.find((sheet) => sheet.id === id);
-
-/**
- * The comparison with all its draws: in how many of 100 each alternative stays ahead, and how many
- * ordinary schemes it beats. A moment behind the scores.
- */
-export function useDrawn(): Comparison {
-  const { build, car } = useDeferredValue(useWork());
-  return drawnOf(build, car.sight);
-}
 
 /** Where else the colour of a part appears, on each alternative in order. */
 export function useElsewhere(part: string): readonly (Elsewhere | undefined)[] {

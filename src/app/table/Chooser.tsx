@@ -45,6 +45,15 @@ export function Chooser() {
     return () => element?.removeEventListener('click', press);
   }, []);
 
+  useEffect(() => {
+    const element = dialog.current;
+    if (element === null || from === undefined) return;
+    // More spoons unfolded need another place; toggle does not bubble, so it is caught going down.
+    const place = (): void => placeBeside(element, from);
+    element.addEventListener('toggle', place, true);
+    return () => element.removeEventListener('toggle', place, true);
+  }, [from]);
+
   return (
     <dialog ref={dialog} className="chooser" aria-labelledby="chooser-title" onClose={stopChoosing}>
       {isChoosing ? (

@@ -6,6 +6,8 @@ import { carElementId } from '../cars/element.ts';
 
 const edge = 12;
 const narrow = 640;
+/** Of the window's height the spoons may take, so that the cars stay in sight above them. */
+const mostOfWindow = 0.46;
 
 /** Places the dialog beside the clicked rectangle; CSS pixels in the window. */
 export function placeBeside(dialog: HTMLDialogElement, from: DOMRect): void {
@@ -14,8 +16,11 @@ export function placeBeside(dialog: HTMLDialogElement, from: DOMRect): void {
   if (window.innerWidth < narrow) return;
   const { width, height } = dialog.getBoundingClientRect();
   const below = window.innerHeight - from.bottom - 2 * edge;
+  const tallest = Math.max(below, mostOfWindow * window.innerHeight);
   const top =
-    height <= below ? from.bottom + edge / 2 : Math.max(edge, window.innerHeight - height - edge);
+    height <= below
+      ? from.bottom + edge / 2
+      : window.innerHeight - Math.min(height, tallest) - edge;
   const right = window.innerWidth - width - edge;
   style.top = `${top}px`;
   style.left = `${Math.max(edge, Math.min(from.left, right))}px`;
