@@ -34,6 +34,7 @@ const fineOutlines: readonly Outline[] = [
   outline.frontIndicator,
   outline.sideVent,
   outline.doorCorners,
+  outline.panelCorners,
 ];
 const lampSurrounds: readonly Outline[] = [outline.tailLamp, outline.frontIndicator];
 

@@ -62,7 +62,7 @@ function gearLever(): Solid {
   );
   solid.join(lever, (p) => add(place(p), [0, 0, p[1]]));
   // The gate: a plate with a bright border under the boot.
-  box(solid, 'gear-lever', placed(2.03, 0.462, 0), [0.066, 0.004, 0.085], 0.0025);
+  box(solid, 'gear-lever', placed(2.03, 0.462, 0), [0.066, 0.004, 0.085], 0);
   tube(
     solid,
     'tub',
@@ -117,7 +117,7 @@ function pedals(): Solid {
     [0.235, 0.345, 0.022, 0.062],
   ] as const) {
     const pad = new Solid(30);
-    box(pad, 'pedals', [0, 0, 0], [half, high, 0.007], 0.004);
+    box(pad, 'pedals', [0, 0, 0], [half, high, 0.007], 0);
     for (const rib of [-0.5, 0, 0.5]) {
       box(pad, 'carpet', [0, rib * high, -0.008], [half * 0.75, high * 0.12, 0.002], 0);
     }
@@ -136,7 +136,7 @@ function pedals(): Solid {
     });
   }
   // Foot rest.
-  box(solid, 'pedals', placed(1.45, 0.29, 0.53), [0.03, 0.075, 0.012], 0.005);
+  box(solid, 'pedals', placed(1.45, 0.29, 0.53), [0.03, 0.075, 0.012], 0);
   return solid;
 }
 

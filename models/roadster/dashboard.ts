@@ -87,8 +87,7 @@ function dial(solid: Solid, place: Place, radius: number, reading: number): void
     one,
     'dash-top',
     [
-      [radius * 0.13, 0.002],
-      [radius * 0.13, 0.007],
+      [radius * 0.15, 0.003],
       [0, 0.008],
     ],
     6,
@@ -133,7 +132,7 @@ function instruments(): Solid {
         [0.0035, 0.019],
         [0, 0.02],
       ],
-      5,
+      4,
     );
     solid.join(toggle, facing(1.803, 0.735, x, -0.2));
   }

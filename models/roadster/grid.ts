@@ -78,12 +78,14 @@ export function halfShell(): Shell {
     }
   };
   const fan = spread(0, Math.PI / 2, 5);
+  // Closer together where the tail's lip turns over.
+  const tailFan = [0, 0.3, 0.58, 0.82, 1.06, Math.PI / 2];
   const stations: [station: number, lean: number][] = [
     ...[...fan].reverse().map((lean): [number, number] => [core.front, lean]),
     ...columns()
       .slice(1, -1)
       .map((station): [number, number] => [station, 0]),
-    ...fan.map((lean): [number, number] => [core.rear, -lean]),
+    ...tailFan.map((lean): [number, number] => [core.rear, -lean]),
   ];
   const net = stations.map(([station, lean]) => rows.map((row) => leaning(station, row, lean)));
   for (let i = 0; i + 1 < net.length; i++) {

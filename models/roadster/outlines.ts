@@ -7,6 +7,7 @@
 import { bothSides, type Flat, rounded } from '../mesh/outline.ts';
 import type { Outline } from '../mesh/shell.ts';
 import { archRadius, axles, lowerEdge, stationOf, wheelCentreHeight } from './lines.ts';
+import { rolledMaximum } from './surface.ts';
 
 const inPlan =
   (distance: (x: number, station: number) => number): Outline =>
@@ -95,9 +96,29 @@ export const doorCorners: Outline = (point) => {
     ) - 0.03
   );
 };
-/** The door runs up over the shoulder to the cabin opening. */
+/**
+ * The door runs up over the shoulder to the cabin opening; its upper front corner is rounded by a
+ * smooth maximum, as wide as a cell so that the corner can be scored.
+ */
 export const door: Outline = (point) =>
-  Math.max(doorBox(stationOf(point) + 0.08 * (point[1] - 0.5), point[1]), 0.63 - point[0]);
+  rolledMaximum(
+    doorBox(stationOf(point) + 0.08 * (point[1] - 0.5), point[1]),
+    0.645 - point[0],
+    0.16,
+  );
+/** Distance in plan from the tight corners of bonnet, engine cover and door. */
+export const panelCorners: Outline = (point) => {
+  if (point[1] < 0.6) return 1;
+  const station = stationOf(point);
+  const away = [
+    [0.437, 0.47],
+    [0.51, 1.455],
+    [0.475, 2.95],
+    [0.43, 3.595],
+    [0.67, 1.49],
+  ].map(([x, at]) => Math.hypot(point[0] - x!, station - at!));
+  return Math.min(...away) - 0.03;
+};
 export const sideVent = fromSide(
   rounded(
     [

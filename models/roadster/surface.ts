@@ -29,8 +29,8 @@ import {
 
 const bell = (x: number): number => Math.exp(-x * x);
 
-// Twice-differentiable maximum: within `width` of each other the two roll into one.
-function rolledMaximum(a: number, b: number, width: number): number {
+/** Twice-differentiable maximum: within `width` of each other the two roll into one. */
+export function rolledMaximum(a: number, b: number, width: number): number {
   const near = Math.max(width - Math.abs(a - b), 0) / width;
   return Math.max(a, b) + (near * near * near * width) / 6;
 }
@@ -79,7 +79,7 @@ function depth(point: Vector3): number {
   const crowned = rolledMaximum(side, top, 0.2);
   // A crisp lip across the tail, softening to full corners at the sides.
   const corner = clamp((out - 0.4) / 0.38, 0, 1);
-  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.1 + 0.08 * corner * corner);
+  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.14 + 0.06 * corner * corner);
 }
 
 const reach = 1.2;

@@ -66,7 +66,7 @@ function grilleBars(): Solid {
 
 function splitterBlade(): Solid {
   const solid = new Solid(30);
-  const count = 12;
+  const count = 9;
   const rows = Array.from({ length: count + 1 }, (_, k) => {
     const x = 0.72 * (k / count);
     const root = skinAlong(1, 0.162, x);
@@ -88,9 +88,9 @@ function tail(): Solid {
   const solid = new Solid(40);
   // Number plate in its recess, on a dark backing.
   const plate = skinAlong(-1, 0.505, 0);
-  box(solid, 'number-plate', add(plate, [0, 0, 0.014]), [0.245, 0.05, 0.004], 0.003);
+  box(solid, 'number-plate', add(plate, [0, 0, 0.014]), [0.245, 0.05, 0.004], 0);
   for (const x of [-0.15, 0.15]) {
-    box(solid, 'badge-rims', [x, 0.578, plate[2] + 0.006], [0.03, 0.006, 0.01], 0.003);
+    box(solid, 'badge-rims', [x, 0.578, plate[2] + 0.006], [0.03, 0.006, 0.01], 0);
   }
   // Twin round lenses standing in each tail lamp.
   for (const x of [0.585, 0.675]) {
@@ -98,12 +98,10 @@ function tail(): Solid {
     const lens = new Solid(50);
     lathe(
       lens,
-      (ring) => (ring < 2 ? 'badge-rims' : 'tail-lamps'),
+      (ring) => (ring < 1 ? 'badge-rims' : 'tail-lamps'),
       [
-        [0.031, -0.01],
-        [0.031, 0.004],
-        [0.028, 0.006],
-        [0.02, 0.01],
+        [0.032, -0.004],
+        [0.028, 0.007],
         [0, 0.013],
       ],
       12,
@@ -144,7 +142,7 @@ function tail(): Solid {
 function frontPlate(): Solid {
   const solid = new Solid(30);
   const on = skinAlong(1, 0.225, 0);
-  box(solid, 'number-plate', add(on, [0, -0.008, 0.008]), [0.17, 0.026, 0.004], 0.003);
+  box(solid, 'number-plate', add(on, [0, -0.008, 0.008]), [0.17, 0.026, 0.004], 0);
   return solid;
 }
 

@@ -101,7 +101,7 @@ function handles(): Solid {
       at(2.48, 0.016),
       at(2.49, -0.004),
     ],
-    { radius: 0.006, height: 0.0095, sides: 6, up: [1, 0, 0] },
+    { radius: 0.006, height: 0.0095, sides: 5, up: [1, 0, 0] },
   );
   const lock = new Solid(40);
   lathe(

@@ -74,7 +74,7 @@ function frame(): Solid {
   );
   const hung = add(glassPoint(0, 0.84), [0, -0.02, -0.05]);
   box(solid, 'windscreen-frame', hung, [0.1, 0.03, 0.013], 0.009);
-  box(solid, 'mirror-glass', add(hung, [0, 0, -0.0125]), [0.092, 0.023, 0.0015], 0.001);
+  box(solid, 'mirror-glass', add(hung, [0, 0, -0.0125]), [0.092, 0.023, 0.0015], 0);
   return solid;
 }
 
