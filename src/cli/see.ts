@@ -78,7 +78,7 @@ function finishIn({ finishes }: Rack, id: string, source: string): Finish {
         place: 'FINISH',
         found: shown(id),
         expected: `a finish of this rack: ${some}`,
-        mend: `Correct it.${didYouMean(id, ids)}`,
+        mend: `Name one of the finishes in this rack.${didYouMean(id, ids)}`,
       },
     ],
     source,
