@@ -47,6 +47,22 @@ const paintOf = (page: Page, letter: string, part: string): Promise<string> =>
 const cell = (page: Page, part: string, letter: string) =>
   page.getByRole('button', { name: new RegExp(`^${part} on ${letter}:`) });
 
+/** A point of the window where the part is what a mouse would meet on an alternative's picture. */
+const pointOn = (page: Page, letter: string, part: string): Promise<{ x: number; y: number }> =>
+  carOf(page, letter)
+    .locator(`svg [data-part="${part}"]`)
+    .first()
+    .evaluate((path) => {
+      const { left, top, width, height } = path.getBoundingClientRect();
+      for (let row = 1; row < 40; row++) {
+        for (let column = 1; column < 40; column++) {
+          const [x, y] = [left + (width * column) / 40, top + (height * row) / 40];
+          if (document.elementFromPoint(x, y) === path) return { x, y };
+        }
+      }
+      throw new Error('nothing of the part can be pointed at');
+    });
+
 /** A dropped file, as a file manager would hand it over. */
 const drop = (page: Page, name: string, text: string): Promise<void> =>
   page.evaluate(
@@ -189,6 +205,21 @@ describe('pointing', () => {
     }
   });
 
+  it('at a part of a picture rings it on every car; pressing it opens its spoons', async () => {
+    const page = await start();
+    const at = await pointOn(page, 'B', 'mirrors');
+    await page.mouse.move(at.x, at.y);
+    await expect
+      .poll(() => page.locator('.part-table tr.is-lit th').allTextContents())
+      .toEqual([expect.stringContaining('Mirrors')]);
+    for (const letter of ['A', 'B', 'C']) {
+      expect(await carOf(page, letter).locator('svg g.light path').count()).toBeGreaterThan(0);
+    }
+    await page.mouse.down();
+    await page.mouse.up();
+    await page.getByRole('dialog', { name: 'Mirrors on B' }).waitFor();
+  });
+
   it('at a part asks where else its colour appears', async () => {
     const page = await start();
     await page.getByRole('button', { name: /^Seat piping\s*: where else/ }).click();
@@ -234,6 +265,24 @@ describe('build files', () => {
       await dialog.waitFor({ state: 'detached' });
       expect(await overallOf(page, 'C')).toBe(overall);
     }
+  });
+
+  it('with 9,000 finishes stay workable: spoons can be found by name and tried', async () => {
+    const page = await start();
+    const build = JSON.parse(await savedText(page)) as { name: string; finishes: object[] };
+    build.name = 'A large shelf';
+    const shade = (k: number) => ({ ...build.finishes[0], id: `shade-${k}`, name: `Shade ${k}` });
+    build.finishes.push(...Array.from({ length: 9000 }, (_, k) => shade(k)));
+    await drop(page, 'large.json', JSON.stringify(build));
+    await page.getByRole('heading', { name: 'A large shelf' }).waitFor();
+    const before = await paintOf(page, 'A', 'stripe-left');
+    await cell(page, 'Stripes', 'A').click();
+    await page.getByText(/more finishes in this build/).click();
+    await page.getByRole('searchbox').fill('shade 8999');
+    await page.getByRole('radio', { name: /Shade 8999/ }).check({ force: true });
+    await page.keyboard.press('Escape');
+    expect(await paintOf(page, 'A', 'stripe-left')).not.toBe(before);
+    await expect.poll(() => page.getByText(/stays ahead of|too close to call/i).count()).toBe(3);
   });
 
   it('with hostile names show them as text', async () => {
