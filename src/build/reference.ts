@@ -55,7 +55,7 @@ export function referenceProblems(outline: Outline): Problem[] {
     ...reserved(outline.partIds),
     ...coverProblems(outline.parts),
     ...mentionsIn(outline).flatMap((mention) => mentionProblems(mention, ids, refs)),
-    ...alternatives.flatMap((alternative) => choiceProblems(alternative, outline.parts, ids)),
+    ...alternatives.flatMap((alternative) => choiceProblems(alternative, outline.parts, ids, refs)),
   ];
 }
 
@@ -143,11 +143,15 @@ function mentionProblems(
   ];
 }
 
-/** Choices of one alternative: every open part once, each among its candidates, nothing else. */
+/**
+ * Choices of one alternative: every open part once, each among its candidates; a settled part may
+ * be named too, with any finish of the build, which for a painted one means stripping.
+ */
 function choiceProblems(
   { id, choices }: Alternative,
   parts: readonly (Part | undefined)[],
   ids: ReadonlySet<string>,
+  refs: ReadonlySet<string>,
 ): Problem[] {
   const place = `alternatives › ${id} › choices`;
   const readable = parts.filter((part) => part !== undefined);
@@ -156,7 +160,7 @@ function choiceProblems(
     .map((partId) => ({
       place,
       found: shown(partId),
-      expected: 'the id of an open part',
+      expected: 'the id of a part',
       mend: `Correct the name or take it out.${didYouMean(partId, ids)}`,
     }));
   const unfit = readable.flatMap((part): Problem[] => {
@@ -164,8 +168,7 @@ function choiceProblems(
     const here = `${place} › ${part.id}`;
     if (!isOpen(part)) {
       if (ref === undefined) return [];
-      const mend = 'Take it out, or give the part “candidates” instead of “finish”.';
-      return [{ place: here, found: shown(ref), expected: 'no choice for a settled part', mend }];
+      return mentionProblems({ of: 'finish', name: ref, place: here }, ids, refs);
     }
     if (ref === undefined) {
       const mend = `Add "${part.id}": "${part.candidates[0]}" or another of its candidates.`;

@@ -242,6 +242,22 @@ describe('build files', () => {
     await page.getByRole('heading', { name: 'Dragonfly roadster' }).waitFor();
   });
 
+  it('keep what departs from a settled part, which says that painted ones mean stripping', async () => {
+    const page = await start();
+    await page.getByRole('button', { name: /parts settled/ }).click();
+    await cell(page, 'Calipers', 'B').click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByText(/painted already: another finish means stripping/).waitFor();
+    await dialog.getByText(/more finishes in this build/).click();
+    await dialog.getByRole('radio', { name: /^Marigold/ }).check({ force: true });
+    await page.keyboard.press('Escape');
+    await page.getByText(/would have to be stripped/).waitFor();
+    const text = (await savedText(page)).replace('"Dragonfly roadster"', '"With other calipers"');
+    await drop(page, 'calipers.json', text);
+    await page.getByRole('heading', { name: 'With other calipers' }).waitFor();
+    await page.getByText(/would have to be stripped/).waitFor();
+  });
+
   it('that are wrong leave the open work untouched and say what, where and how to mend it', async () => {
     const page = await start();
     const text = await savedText(page);

@@ -116,10 +116,10 @@ const cases: readonly [what: string, change: Loose, place: string, says: RegExp]
     /“shelf\/red”.*a candidate of the part/,
   ],
   [
-    'a choice for a settled part',
-    { alternatives: choosing({ stripes: ref('teal'), body: ref('red') }) },
+    'a settled part repainted in a finish the build does not hold',
+    { alternatives: choosing({ stripes: ref('teal'), body: ref('rde') }) },
     'alternatives › first › choices › body',
-    /no choice for a settled part/,
+    /“shelf\/rde”.*a finish this build holds/,
   ],
   [
     'a choice for a part that is not there',
