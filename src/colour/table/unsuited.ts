@@ -9,31 +9,29 @@
 /** A name with one of these words anywhere in it is left out. Lower case, accents kept. */
 const words = new Set(
   `
-  anna ariel athena barbara barbarossa barbera barbie barbiecore batman becquerel bianca bison
-  botticelli bulma casper castro charly cinderella cousteau cupid dallas debian desi dolly donkey
-  dorn electra eve frankenstein garfield godzilla goku goldfrapp goldie goldilocks goldzilla
-  james john katy kendall kermit kirby kirk krabs lolita lucius luigi madonna marsupilami mario
-  merlin miyamoto monet mona morris munsell olivia perkin perrywinkle pinkman polly poseidon
-  prunella rushmore titian triton vader vampirella voldemort waldo zeus
+  anna ariel athena barbara barbarossa barbera barbiecore batman becquerel bianca bison botticelli
+  bulma casper castro cinderella cousteau cupid dallas debian desi dolly donkey dorn electra
+  frankenstein garfield godzilla goku goldfrapp goldie goldilocks goldzilla james john katy
+  kendall kermit kirby kirk krabs lolita lucius luigi madonna marsupilami mario miyamoto monet
+  mona morris munsell olivia perkin perrywinkle pinkman polly poseidon prunella rushmore titian
+  triton vader vampirella voldemort zeus
 
-  alpine aurora beetle beluga bronco capri cayenne cobra colt corona carona cougar cruiser eagle
-  eclipse fiesta firebird fox galaxy ghost golf hunter impala jaguar java juke lancer lotus lynx
-  mako malibu mamba marina matador mercury minx mini monza mustang phantom polo puma rambler rapide
-  sable sablé saturn scimitar sierra silverado spitfire stingray sunbeam tempest thunderbird tiger
-  triumph viking viper vulcan wraith
+  alpine aurora beetle beluga capri cayenne corona carona eagle eclipse fiesta fox galaxy ghost
+  golf hunter jaguar java lotus lynx malibu mamba marina mercury monza mustang phantom puma sablé
+  saturn sierra sunbeam tempest thunderbird tiger triumph viking vulcan
 
-  bioshock butterbeer c64 chantilly channel cola coca cup debian ega firewatch flickr frogger hulk
-  indiglow jacuzzi jigglypuff laser magento master mcnuke megaman metroid minions mithril mvs
-  nyc orangina pac pika pimm pimm’s protoss ravenclaw saiyan sriracha subnautical tabasco tardis
-  tetris vaporwave wonka wu yoshi zoodles gotham grinch ninja jedi super
+  bioshock butterbeer c64 chantilly channel cola coca cup ega firewatch flickr frogger hulk
+  indiglow jacuzzi jigglypuff laser magento master mcnuke megaman metroid minions mithril mvs nyc
+  orangina pac pika pimm pimm’s protoss ravenclaw saiyan sriracha subnautical tabasco tardis
+  vaporwave wonka wu yoshi zoodles gotham grinch ninja jedi super
 
-  aztec buddhist communist creole german greek hindu inca indian inuit irish jewish kosher maharaja
-  mecca mosque ottoman persian rajah rasta sheikh socialist soviet sultan thai turkish crusade
-  cheesus holy feminism queer kabul
+  aztec communist creole german greek hindu inca indian inuit irish kosher maharaja mecca mosque
+  ottoman persian rajah rasta sheikh socialist soviet sultan thai turkish crusade cheesus holy
+  feminism queer kabul
 
   methadone opium sinsemilla indica hemp aphrodisiac assassin badass blood bloodlust bloodshed
-  bloodsport bloodthirsty busty donor fat fetish gory harem illicit intoxicate kinky lust lusty
-  nipple nude naked smooch succubus testosterose technolust love blood communist wet ghee
+  bloodsport bloodthirsty busty donor fat gory harem illicit intoxicate kinky lust lusty nipple
+  nude naked smooch succubus testosterose technolust love wet ghee
   `
     .trim()
     .split(/\s+/),
