@@ -15,6 +15,8 @@ export default defineConfig({
     environment: 'node',
     testTimeout: 60_000,
     hookTimeout: 180_000,
+    // Waits for what is bound to come; on a busy machine a worker takes its time to answer.
+    expect: { poll: { timeout: 20_000 } },
     // A suite that matches no file, or a test left focused, must not pass for a green run.
     passWithNoTests: false,
     allowOnly: false,
