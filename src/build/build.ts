@@ -96,14 +96,20 @@ export const alternativeSchema = v.strictObject({
 export type Alternative = v.InferOutput<typeof alternativeSchema>;
 
 const weight = v.pipe(v.number(), v.finite(), v.minValue(0), v.maxValue(1000));
-export const weightsSchema = v.strictObject({
-  contrast: weight,
-  accent: weight,
-  sheen: weight,
-  harmony: weight,
-  steadiness: weight,
-  readiness: weight,
-});
+export const weightsSchema = v.pipe(
+  v.strictObject({
+    contrast: weight,
+    accent: weight,
+    sheen: weight,
+    harmony: weight,
+    steadiness: weight,
+    readiness: weight,
+  }),
+  v.check(
+    (weights) => Object.values(weights).some((one) => one > 0),
+    'at least one weight above 0, since only their proportions matter',
+  ),
+);
 /** How much each score counts in the overall; only their proportions matter. */
 export type Weights = v.InferOutput<typeof weightsSchema>;
 /** Our judgement, see DEVELOPERS.md; the builder may change them. */

@@ -60,6 +60,14 @@ const cases: readonly [what: string, change: Loose, place: string, says: RegExp]
   ['a version in words', { version: 'one' }, 'version', /“one”.*whole number/],
   ['a future version', { version: 99 }, 'version', /99.*newer.*left untouched/],
   ['a half version', { version: 1.5 }, 'version', /1.5.*whole number/],
+  [
+    'weights that are all zero',
+    {
+      weights: { contrast: 0, accent: 0, sheen: 0, harmony: 0, steadiness: 0, readiness: 0 },
+    },
+    'weights',
+    /at least one weight above 0/,
+  ],
   ['a scale in words', { scale: '1:24' }, 'scale', /“1:24”.*a number/],
   ['a field nobody knows', { colour: 'red' }, '', /colour|field/],
   ['a day that does not exist', { wantedBy: '2031-02-30' }, 'wantedBy', /“2031-02-30”.*calendar/],
