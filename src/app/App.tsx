@@ -1,24 +1,27 @@
 /** The bench: head, stage, part table, score sheets. */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { Build } from '../build/build.ts';
 import { Cars } from './cars/Cars.tsx';
 import { Head } from './head/Head.tsx';
 import { keep } from './opening/keep.ts';
 import { Grains } from './pieces/Grains.tsx';
 import { pointNowhere } from './pointing.ts';
 import { Sheets, Standing } from './sheet/Sheets.tsx';
-import { useBench, useWork } from './store.ts';
+import { useWork } from './store.ts';
 import { Chooser } from './table/Chooser.tsx';
 import { PartTable } from './table/PartTable.tsx';
 
 interface AppProps {
   /** What the builder should know about how the page opened. */
   readonly greeting: string | undefined;
+  /** False where keeping would overwrite work that could not be set aside. */
+  readonly mayKeep: boolean;
 }
 
 /** The whole page once work is open. */
-export function App({ greeting }: AppProps) {
+export function App({ greeting, mayKeep }: AppProps) {
   const { build } = useWork();
-  const isKept = useKeeping();
+  const isKept = useKeeping(build, mayKeep);
   useEffect(() => {
     const onKey = ({ key }: KeyboardEvent): void => {
       if (key === 'Escape') pointNowhere();
@@ -53,16 +56,19 @@ export function App({ greeting }: AppProps) {
   );
 }
 
-/** Keeps every change in the browser; false once the browser has refused. */
-function useKeeping(): boolean {
+/**
+ * Keeps every change in the browser once it has been drawn, so that work the page cannot draw never
+ * replaces work it can; false once the browser has refused.
+ */
+function useKeeping(build: Build, mayKeep: boolean): boolean {
   const [isKept, setKept] = useState(true);
-  useEffect(
-    () =>
-      useBench.subscribe(({ work }) => {
-        if (work !== undefined) setKept(keep(work.build));
-      }),
-    [],
-  );
+  const first = useRef<Build | undefined>(build);
+  useEffect(() => {
+    // What was opened with is kept already, or is the untouched demo.
+    if (build === first.current || !mayKeep) return;
+    first.current = undefined;
+    setKept(keep(build));
+  }, [build, mayKeep]);
   return isKept;
 }
 

@@ -2,6 +2,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { Boundary } from './Boundary.tsx';
 import './app.css';
 import './pieces/pieces.css';
 import './pieces/spoon.css';
@@ -17,11 +18,13 @@ import { open } from './store.ts';
 const host = document.getElementById('bench')!;
 
 try {
-  const { work, isKept, wasUnreadable } = await firstWork();
+  const { work, isKept, unreadable } = await firstWork();
   open(work);
   createRoot(host).render(
     <StrictMode>
-      <App greeting={greetingFor(isKept, wasUnreadable)} />
+      <Boundary>
+        <App greeting={greetingFor(isKept, unreadable)} mayKeep={unreadable !== 'left'} />
+      </Boundary>
     </StrictMode>,
   );
 } catch (error) {
@@ -32,9 +35,18 @@ try {
   host.replaceChildren(words);
 }
 
-function greetingFor(isKept: boolean, wasUnreadable: boolean): string | undefined {
-  if (wasUnreadable) {
-    return 'Work kept from an earlier visit could not be read and was set aside; this is the demo.';
+function greetingFor(
+  isKept: boolean,
+  unreadable: 'set-aside' | 'left' | undefined,
+): string | undefined {
+  if (unreadable === 'set-aside') {
+    return 'Work kept from an earlier visit could not be opened and was set aside; this is the demo.';
+  }
+  if (unreadable === 'left') {
+    return (
+      'Work kept from an earlier visit could not be opened and stays in this browser untouched; ' +
+      'this is the demo. Changes are not kept: save a file before you leave.'
+    );
   }
   return isKept ? 'Your work from last time is open.' : undefined;
 }

@@ -8,6 +8,7 @@
  */
 import * as v from 'valibot';
 import { checkedAgainst, hasHidden, parseJson } from '../finish/parse.ts';
+import { finishFaults } from '../finish/rack.ts';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
 import {
   alternativeSchema,
@@ -15,6 +16,7 @@ import {
   buildSchema,
   buildVersion,
   partSchema,
+  refOf,
   ruleSchema,
 } from './build.ts';
 import { contradictions } from './choice/contradiction.ts';
@@ -63,7 +65,11 @@ export function buildFrom(value: unknown, source = 'build'): Build {
   const hidden = hiddenProblems(current);
   if (hidden.length > 0) throw new InputError(shortened(hidden), source);
   const { build, problems } = read(current, source);
-  const found = [...problems, ...referenceProblems(build ? outlineOf(build) : outlineIn(current))];
+  const found = [
+    ...problems,
+    ...referenceProblems(build ? outlineOf(build) : outlineIn(current)),
+    ...(build?.finishes ?? []).flatMap((one) => finishFaults(one, `finishes › ${refOf(one)}`)),
+  ];
   if (build === undefined || found.length > 0) throw new InputError(shortened(found), source);
   return build;
 }
@@ -157,9 +163,16 @@ function hiddenProblems(value: unknown, place = ''): Problem[] {
   if (typeof value !== 'object' || value === null) return [];
   return Object.entries(value).flatMap(([key, inner]) => {
     const step = Array.isArray(value) ? String(Number(key) + 1) : key;
+    if (!Array.isArray(value) && reservedKeys.has(key)) {
+      const expected = 'a name that no programming language keeps for itself';
+      return [{ place, found: shown(key), expected, mend: 'Give it another name.' }];
+    }
     return hiddenProblems(inner, place === '' ? step : `${place} › ${step}`);
   });
 }
+
+/** Field names the language keeps; a schema would drop them without a word. */
+const reservedKeys = new Set(['__proto__', 'prototype', 'constructor']);
 
 /** Order of the fields in a build file: what a reader looks for first comes first. */
 const fieldOrder = [

@@ -172,6 +172,20 @@ describe('changing a finish', () => {
   });
 });
 
+describe('work kept from an earlier visit', () => {
+  it('that cannot be opened is set aside whole, and the demo opens', async () => {
+    const page = await start();
+    const bad = '{"format": "testspoon-build", "version": 1, "id": "half';
+    await page.evaluate((text) => localStorage.setItem('testspoon.build', text), bad);
+    await page.reload({ waitUntil: 'commit' });
+    await page.locator('.car svg').first().waitFor();
+    await page.getByText(/was set aside/).waitFor();
+    const kept = await page.evaluate(() => ({ ...localStorage }) as Record<string, string>);
+    expect(Object.entries(kept).find(([, text]) => text === bad)?.[0]).toBe('testspoon.unreadable');
+    expect(kept['testspoon.build']).not.toBe(bad);
+  });
+});
+
 describe('light and distance', () => {
   it('change picture and scores together', async () => {
     const page = await start();

@@ -61,6 +61,25 @@ const cases: readonly [what: string, change: Loose, place: string, says: RegExp]
   ['a future version', { version: 99 }, 'version', /99.*newer.*left untouched/],
   ['a half version', { version: 1.5 }, 'version', /1.5.*whole number/],
   [
+    'a spectrum with a hole in it',
+    {
+      finishes: [
+        {
+          ...plainFinish('red'),
+          colour: {
+            spectrum: {
+              nm: [400, 430, 460, 490, 520, 550, 580, 700],
+              reflectance: [0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.6],
+            },
+          },
+        },
+        plainFinish('teal'),
+      ],
+    },
+    'finishes › shelf/red › colour › spectrum › nm › 8',
+    /gap/,
+  ],
+  [
     'weights that are all zero',
     {
       weights: { contrast: 0, accent: 0, sheen: 0, harmony: 0, steadiness: 0, readiness: 0 },

@@ -9,6 +9,8 @@ import { Problems } from './Problems.tsx';
 interface Refused {
   readonly name: string;
   readonly problems: readonly Problem[];
+  /** Which opening it answers, so that each refusal gets a dialog of its own. */
+  readonly turn: number;
 }
 
 const problemsIn = (error: unknown): readonly Problem[] => {
@@ -42,13 +44,21 @@ export function Files() {
   const input = useRef<HTMLInputElement>(null);
   const [refused, setRefused] = useState<Refused>();
 
+  const latest = useRef(0);
   const take = (name: string, work: Promise<Work>): void => {
+    latest.current += 1;
+    const turn = latest.current;
+    // A slow file must not replace, nor its faults cover, one that was chosen after it.
+    const isStale = (): boolean => turn !== latest.current;
     work.then(
       (found) => {
+        if (isStale()) return;
         setRefused(undefined);
         open(found);
       },
-      (error: unknown) => setRefused({ name, problems: problemsIn(error) }),
+      (error: unknown) => {
+        if (!isStale()) setRefused({ name, problems: problemsIn(error), turn });
+      },
     );
   };
   const takeFile = (file: File): void =>
@@ -84,7 +94,12 @@ export function Files() {
       </button>
       {isOver ? <p className="drop">Let go to open this build file</p> : null}
       {refused === undefined ? null : (
-        <Problems {...refused} onClose={() => setRefused(undefined)} />
+        <Problems
+          key={refused.turn}
+          name={refused.name}
+          problems={refused.problems}
+          onClose={() => setRefused((now) => (now?.turn === refused.turn ? undefined : now))}
+        />
       )}
     </>
   );

@@ -6,8 +6,8 @@
 import type { Build } from '../../build/build.ts';
 
 const key = 'testspoon.build';
-/** Work that could no longer be read is put here rather than thrown away. */
-const unreadableKey = 'testspoon.unreadable';
+/** Work that could no longer be opened is put under the first of these that is free. */
+const asideKeys = Array.from({ length: 9 }, (_, k) => `testspoon.unreadable${k === 0 ? '' : k}`);
 
 /** The text kept on the last visit; undefined where there is none or storage is refused. */
 export function keptText(): string | undefined {
@@ -28,12 +28,24 @@ export function keep(build: Build): boolean {
   }
 }
 
-/** Sets work aside that cannot be read by this version, so that it is neither lost nor in the way. */
-export function setAside(text: string): void {
+/**
+ * Sets work aside that cannot be opened, so that it is neither lost nor in the way; whether that
+ * worked. Where it did not, the text stays where it was and nothing may be kept over it.
+ */
+export function setAside(text: string): boolean {
   try {
-    localStorage.setItem(unreadableKey, text);
+    const free = asideKeys.find((one) => localStorage.getItem(one) === null);
+    if (free === undefined) return false;
+    // Removed first: storage that is full has room for the text only once.
     localStorage.removeItem(key);
+    try {
+      localStorage.setItem(free, text);
+      return true;
+    } catch {
+      localStorage.setItem(key, text);
+      return false;
+    }
   } catch {
-    // Storage is refused: nothing was kept, so nothing can be in the way.
+    return false;
   }
 }

@@ -31,17 +31,18 @@ export const demoWork = async (): Promise<Work> => workFrom(await textOf(demoUrl
 export async function firstWork(): Promise<{
   work: Work;
   isKept: boolean;
-  wasUnreadable: boolean;
+  /** Kept work could not be opened: it was set aside, or could not even be that. */
+  unreadable: 'set-aside' | 'left' | undefined;
 }> {
   const source = 'your last visit';
   const text = keptText();
-  if (text === undefined) return { work: await demoWork(), isKept: false, wasUnreadable: false };
+  if (text === undefined) return { work: await demoWork(), isKept: false, unreadable: undefined };
   try {
     // Rules may contradict each other in work under way, which a file to open must not.
     const build = buildFrom(parseJson(text, source), source);
-    return { work: await onItsCar(build, source), isKept: true, wasUnreadable: false };
+    return { work: await onItsCar(build, source), isKept: true, unreadable: undefined };
   } catch {
-    setAside(text);
-    return { work: await demoWork(), isKept: false, wasUnreadable: true };
+    const unreadable = setAside(text) ? 'set-aside' : 'left';
+    return { work: await demoWork(), isKept: false, unreadable };
   }
 }

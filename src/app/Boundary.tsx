@@ -1,0 +1,43 @@
+/**
+ * What if the page itself fails over some work? It says so, keeps that work out of the way without
+ * losing it, and offers the demo, so that nobody is locked out by what they opened.
+ */
+import { Component, type ReactNode } from 'react';
+import { keptText, setAside } from './opening/keep.ts';
+
+interface BoundaryState {
+  readonly reason: string | undefined;
+}
+
+function startAfresh(): void {
+  const text = keptText();
+  if (text !== undefined) setAside(text);
+  location.reload();
+}
+
+/** Stands around the bench; shows a way out where drawing it fails. */
+export class Boundary extends Component<{ children: ReactNode }, BoundaryState> {
+  override state: BoundaryState = { reason: undefined };
+
+  static getDerivedStateFromError(error: unknown): BoundaryState {
+    return { reason: error instanceof Error ? error.message : String(error) };
+  }
+
+  override render(): ReactNode {
+    const { reason } = this.state;
+    if (reason === undefined) return this.props.children;
+    return (
+      <div className="waiting" role="alert">
+        <p>The bench could not be laid out with this work: {reason.slice(0, 300)}</p>
+        <p>
+          <button type="button" className="button" onClick={() => location.reload()}>
+            Go back to what was kept last
+          </button>{' '}
+          <button type="button" className="button" onClick={startAfresh}>
+            Set that aside and open the demo
+          </button>
+        </p>
+      </div>
+    );
+  }
+}
