@@ -2,7 +2,9 @@
  * Hands out the built page, and nothing else, to this machine. Files are listed once at the start,
  * so a path outside the folder cannot be asked for; types and ranges are sirv's work.
  */
+import { statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
+import { join } from 'node:path';
 import sirv from 'sirv';
 
 /** What the page may load and do; the same policy stands in `index.html` for other hosts. */
@@ -34,7 +36,31 @@ const isHashed = (path: string): boolean => /^\/assets\/.+-[\w-]{8}\.\w+$/.test(
 
 /** A server of the files under `folder`; it does not listen yet. */
 export function serverOf(folder: string): Server {
-  const serveFile = sirv(folder, {
+  let serveFile = filesOf(folder);
+  let builtAt = lastBuilt(folder);
+  return createServer((request, reply) => {
+    for (const [name, value] of Object.entries(headers)) reply.setHeader(name, value);
+    if (request.method !== 'GET' && request.method !== 'HEAD') {
+      reply.writeHead(405, { Allow: 'GET, HEAD', 'Content-Type': 'text/plain; charset=utf-8' });
+      reply.end('Files are only read here.\n');
+      return;
+    }
+    // The files are listed once; a page built again under a running server is listed afresh.
+    const now = lastBuilt(folder);
+    if (now !== builtAt) {
+      builtAt = now;
+      serveFile = filesOf(folder);
+    }
+    serveFile(request, reply);
+  });
+}
+
+/** When the page in `folder` was last built, ms; 0 where there is none. */
+const lastBuilt = (folder: string): number =>
+  statSync(join(folder, 'index.html'), { throwIfNoEntry: false })?.mtimeMs ?? 0;
+
+function filesOf(folder: string) {
+  return sirv(folder, {
     etag: true,
     onNoMatch: (_request, reply) => {
       reply.statusCode = 404;
@@ -45,15 +71,6 @@ export function serverOf(folder: string): Server {
       const keep = isHashed(path) ? 'public, max-age=31536000, immutable' : 'no-cache';
       reply.setHeader('Cache-Control', keep);
     },
-  });
-  return createServer((request, reply) => {
-    for (const [name, value] of Object.entries(headers)) reply.setHeader(name, value);
-    if (request.method !== 'GET' && request.method !== 'HEAD') {
-      reply.writeHead(405, { Allow: 'GET, HEAD', 'Content-Type': 'text/plain; charset=utf-8' });
-      reply.end('Files are only read here.\n');
-      return;
-    }
-    serveFile(request, reply);
   });
 }
 

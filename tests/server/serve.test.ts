@@ -89,6 +89,17 @@ describe('the page server', () => {
     expect(text).not.toContain('hidden');
   });
 
+  it('serves a page that was built again while it runs, new files and all', async () => {
+    writeFileSync(join(app, 'assets', 'main-z9Y8x7W6.js'), 'export const again = 1;');
+    writeFileSync(
+      join(app, 'index.html'),
+      '<!doctype html><title>a longer page, built again</title>',
+    );
+    utimesSync(join(app, 'index.html'), 2e9, 2e9);
+    expect((await ask('/')).text).toMatch(/a longer page, built again<\/title>$/);
+    expect((await ask('/assets/main-z9Y8x7W6.js')).text).toBe('export const again = 1;');
+  });
+
   it('only reads', async () => {
     const { status, headers } = await ask('/', 'POST');
     expect(status).toBe(405);
