@@ -82,6 +82,9 @@ export const bodyEchoShare = [0.3, 25] as const;
 export const secondAccentCost = 0.4;
 export const furtherAccentCost = 1.5;
 export const oneColourCost = 2;
+/** One colour: more features than this, and at most so many of them in another family. */
+export const oneColourFrom = 3;
+export const oneColourExceptions = 2;
 
 /** Sheen. Gloss units at 60° to sheen steps that look about equally far apart. */
 export const sheenSteps: Curve = [

@@ -47,8 +47,8 @@ export function closenessSentence(pair: Closeness, letterOf: (id: string) => str
   const draws = Math.round(isTurned ? 100 - pair.aheadIn100 : pair.aheadIn100);
   const [first, second] = [letterOf(ahead), letterOf(behind)];
   return draws >= clearlyAhead
-    ? `${first} stays ahead of ${second} in ${draws} of 100 draws.`
-    : `${first} and ${second} are too close to call (${first} ahead in ${draws} of 100 draws); ` +
+    ? `${first} stays ahead of ${second} in ${draws} of 100 draws of colour uncertainty.`
+    : `${first} and ${second} are too close to call (${first} ahead in ${draws} of 100 draws of colour uncertainty); ` +
         'ask your viewers.';
 }
 

@@ -8,7 +8,13 @@ import {
   secondAccentCost,
   togetherEnough,
 } from '../judgement.ts';
-import { type Accent, type AccentBalance, type Showing, showingOf } from '../six/accent.ts';
+import {
+  type Accent,
+  type AccentBalance,
+  membershipOf,
+  type Showing,
+  showingOf,
+} from '../six/accent.ts';
 import { figure } from './figure.ts';
 import { evidenceAbout, inWords, namesOf, quantity, type Scheme, surfaceAt } from './scheme.ts';
 
@@ -90,7 +96,7 @@ function bestEchoes(scheme: Scheme, accent: Accent) {
     if (surface.role !== 'feature' || surface.given !== undefined) return [];
     if (at === scene.main || accent.surfaces.includes(at)) return [];
     const shown = showingOf(scene, accent.family, [...accent.surfaces, at], painted);
-    const isSmall = shown.sharePercent < 3 && shown.ownZones.length === 0;
+    const isSmall = membershipOf(shown.sharePercent) === 1 && shown.ownZones.length === 0;
     return isSmall && shown.zones.length > 1 && shown.together > accent.together + 0.1
       ? [{ at, together: shown.together }]
       : [];
@@ -162,7 +168,7 @@ function sizeRemarks(scheme: Scheme, balance: AccentBalance): Evidence[] {
     const kind =
       showing.ownZones.length > 0
         ? 'zone-colour'
-        : showing.sharePercent > 3
+        : membershipOf(showing.sharePercent) < 1
           ? 'second-colour'
           : 'detail';
     return [

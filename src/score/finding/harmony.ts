@@ -5,9 +5,9 @@
 import { ciede2000 } from '../../colour/difference.ts';
 import { pairOpinion } from '../../colour/harmony.ts';
 import type { Evidence } from '../evidence.ts';
-import { nearlySameChromatic, nearlySameNeutral, neutralChroma } from '../judgement.ts';
+import { neutralChroma } from '../judgement.ts';
 import type { Worn } from '../seen/worn.ts';
-import { nearlySameCost } from '../six/harmony.ts';
+import { nearlySameCost, nearlySameCurve } from '../six/harmony.ts';
 import { evidenceAbout, quantity, type Scheme, surfaceAt } from './scheme.ts';
 
 /** Evidence for nearly-the-same, and one remark on how the two largest colours relate. */
@@ -18,7 +18,7 @@ export function harmonyEvidence(scheme: Scheme): Evidence[] {
     const other = scheme.worn[group.b]!;
     const cost = nearlySameCost(group, one, other);
     if (cost === 0) return [];
-    const curve = one.chroma < 15 && other.chroma < 15 ? nearlySameNeutral : nearlySameChromatic;
+    const curve = nearlySameCurve(one, other);
     return [
       evidenceAbout(
         scheme,

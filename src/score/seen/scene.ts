@@ -4,7 +4,7 @@
  *
  * In: a build and its car's sight table. Out: surfaces (one per part of the build, and one per
  * given part of the car that the build does not cover) and their borders. Areas in mm² and
- * lengths in mm at scale; angles in degrees at the viewing distance. [scores.md §1: our judgement]
+ * lengths in mm at scale; angles in degrees at the viewing distance. How much an area counts is our judgement.
  *
  * Limits: visible areas are measured from one camera distance, so very near or far viewing only
  * changes angles, not what hides what.

@@ -3,7 +3,7 @@
  *
  * In: a scene, and the family and finish each surface wears. Out: for each accent its zones, how
  * often two of its places are seen together, its share of the car, how well it reads, and a cost
- * in halvings for the scheme. Our judgement throughout [scores.md §3]; a lone accent is a remark,
+ * in halvings for the scheme. Our judgement throughout; a lone accent is a remark,
  * since coloured calipers alone are a liked choice.
  *
  * Quantities: areas mm² at scale, shares percent of the visible car, together 0–1 over looks.
@@ -19,6 +19,8 @@ import {
   noAccentCost,
   noAccentTonal,
   oneColourCost,
+  oneColourExceptions,
+  oneColourFrom,
   orphanCost,
   secondAccentCost,
   seenTogetherMm2,
@@ -246,5 +248,5 @@ function wearsOneColour(scene: Scene, familyAt: ArrayLike<number>, bodyFamily: n
     features++;
     if (familyAt[at] !== bodyFamily) others++;
   });
-  return features > 3 && others <= 2;
+  return features > oneColourFrom && others <= oneColourExceptions;
 }

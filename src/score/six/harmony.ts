@@ -16,7 +16,7 @@ import {
   nearlySameNeutral,
   nearlySameSkin,
 } from '../judgement.ts';
-import { along } from '../seen/curve.ts';
+import { along, type Curve } from '../seen/curve.ts';
 import type { Scene } from '../seen/scene.ts';
 import type { Worn } from '../seen/worn.ts';
 
@@ -49,10 +49,15 @@ export function areCompared(one: Worn, other: Worn): boolean {
   return bothColoured || bothPale;
 }
 
+/** The tent two finishes are judged by: neutrals are told apart sooner than colours. */
+export const nearlySameCurve = (one: Worn, other: Worn): Curve =>
+  one.chroma < comparedChroma && other.chroma < comparedChroma
+    ? nearlySameNeutral
+    : nearlySameChromatic;
+
 /** Cost in halvings of two finishes in one group. */
 export function nearlySameCost(pair: GroupPair, one: Worn, other: Worn): number {
   if (one.ref === other.ref || !areCompared(one, other)) return 0;
-  const bothNeutral = one.chroma < comparedChroma && other.chroma < comparedChroma;
-  const curve = bothNeutral ? nearlySameNeutral : nearlySameChromatic;
-  return nearlySameFactor * pair.weight * along(curve, ciede2000(one.lab, other.lab));
+  const cost = along(nearlySameCurve(one, other), ciede2000(one.lab, other.lab));
+  return nearlySameFactor * pair.weight * cost;
 }
