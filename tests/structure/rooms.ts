@@ -23,8 +23,12 @@ export const rooms: Readonly<Record<string, Room>> = {
   car: { rooms: ['ground'], packages: ['valibot', '@gltf-transform/core'] },
   build: { rooms: ['ground', 'finish', 'car'], packages: ['valibot'] },
   score: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: [] },
+  stage: {
+    rooms: ['ground', 'colour', 'finish', 'car', 'build'],
+    packages: ['react', 'three', '@react-three/fiber'],
+  },
   app: {
-    rooms: pureRooms,
+    rooms: [...pureRooms, 'stage'],
     packages: ['react', 'react-dom', 'zustand', 'zundo'],
     hasShelf: true,
   },

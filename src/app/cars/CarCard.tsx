@@ -31,6 +31,7 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
       </header>
       <div className="picture-frame">
         <Picture alternative={alternative} letter={letter} view={view} />
+        <div className="stand" data-stand={alternative.id} />
         <Pointed alternative={alternative} />
       </div>
       <div className="car-verdict">

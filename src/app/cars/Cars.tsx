@@ -1,6 +1,8 @@
 /** The stage: every alternative side by side in one view, under one lamp. */
-import { useState } from 'react';
+import { useRef } from 'react';
 import { letterOf } from '../../build/build.ts';
+import { Live } from '../live/Live.tsx';
+import { lookFrom, useViewing } from '../live/viewing.ts';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { CarCard } from './CarCard.tsx';
@@ -9,12 +11,13 @@ import { Conditions } from './Conditions.tsx';
 /** Switches and cars. */
 export function Cars() {
   const { build, car } = useWork();
-  const [viewId, setViewId] = useState<string>();
-  const view = car.views.find(({ id }) => id === viewId) ?? car.views[0];
+  const { place, places, liveness } = useViewing();
+  const cars = useRef<HTMLDivElement>(null);
+  const view = car.views.find(({ id }) => id === place) ?? car.views[0];
   if (view === undefined) return <p className="waiting">The pictures of this car are missing.</p>;
   return (
-    <div className="stage">
-      <div className="cars" {...scrollable('The alternatives side by side')}>
+    <div className="stage" data-liveness={liveness}>
+      <div className="cars" ref={cars} {...scrollable('The alternatives side by side')}>
         {build.alternatives.length > 0 ? null : (
           <p className="waiting">
             This build holds no alternatives to compare yet; its file can name them.
@@ -28,8 +31,13 @@ export function Cars() {
             view={view}
           />
         ))}
+        {build.alternatives.length === 0 ? null : <Live within={cars} />}
       </div>
-      <Conditions views={car.views} view={view} onView={setViewId} />
+      <Conditions
+        places={liveness === 'live' ? places : car.views}
+        place={liveness === 'live' ? place : view.id}
+        onPlace={lookFrom}
+      />
     </div>
   );
 }

@@ -1,6 +1,5 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import type { LightId } from '../../colour/illuminant.ts';
-import type { View } from '../opening/garage.ts';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
 
@@ -19,13 +18,14 @@ const distances: readonly { value: number; name: string; note: string }[] = [
 ];
 
 interface ConditionsProps {
-  readonly views: readonly View[];
-  readonly view: View;
-  readonly onView: (id: string) => void;
+  /** From where the cars can be looked at, and from where they are. */
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  readonly place: string;
+  readonly onPlace: (id: string) => void;
 }
 
 /** Switches for light, distance and view. */
-export function Conditions({ views, view, onView }: ConditionsProps) {
+export function Conditions({ places, place, onPlace }: ConditionsProps) {
   const { light, distanceMm } = useWork().build.viewing;
   const isOurs = distances.some(({ value }) => value === distanceMm);
   const own = { value: distanceMm, name: 'As filed', note: `${distanceMm / 1000} m` };
@@ -48,9 +48,9 @@ export function Conditions({ views, view, onView }: ConditionsProps) {
       />
       <Choice
         legend="View"
-        value={view.id}
-        options={views.map(({ id, name }) => ({ value: id, name }))}
-        onChoose={onView}
+        value={place}
+        options={places.map(({ id, name }) => ({ value: id, name }))}
+        onChoose={onPlace}
       />
     </div>
   );

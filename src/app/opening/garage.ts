@@ -17,9 +17,16 @@ export interface Car {
   readonly id: string;
   readonly sight: SightTable;
   readonly views: readonly View[];
+  /** Address of its mesh. */
+  readonly glb: string | undefined;
 }
 
 const tables = import.meta.glob<string>('../../../models/*.sight.json', {
+  query: '?url',
+  import: 'default',
+  eager: true,
+});
+const meshes = import.meta.glob<string>('../../../models/*.glb', {
   query: '?url',
   import: 'default',
   eager: true,
@@ -59,7 +66,8 @@ export async function carFrom(id: string, source?: string): Promise<Car> {
     throw new InputError([{ place: 'car', found: shown(id), expected, mend }], source);
   }
   const [sight, views] = await Promise.all([textOf(table), viewsOf(id)]);
-  return { id, sight: JSON.parse(sight) as SightTable, views };
+  const glb = meshes[`../../../models/${id}.glb`];
+  return { id, sight: JSON.parse(sight) as SightTable, views, glb };
 }
 
 async function viewsOf(car: string): Promise<View[]> {

@@ -1,0 +1,170 @@
+/**
+ * The cars in three dimensions, laid over the places where their drawings stand. Loaded after the
+ * page itself; one camera for all, moved by mouse, finger and keyboard.
+ */
+import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import type { Mesh } from '../../car/mesh.ts';
+import { placesOf } from '../../stage/camera/places.ts';
+import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
+import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
+import { partAlong, sightlineThrough } from '../../stage/car/pick.ts';
+import type { Studio } from '../../stage/Scene.tsx';
+import { Stage } from '../../stage/Stage.tsx';
+import { wornBy } from '../../stage/surface/worn.ts';
+import { adapted, type Fineness, finestFor } from '../../stage/view/fineness.ts';
+import { ownersOf } from '../cars/paint.ts';
+import { lookOf } from '../pieces/look.ts';
+import { pointAt } from '../pointing.ts';
+import { useWork } from '../store.ts';
+import { startChoosing } from '../table/choosing.ts';
+import { useCamera } from './camera.ts';
+import { useMarks } from './marks.ts';
+import { type Ground, useGround } from './stands.ts';
+import { useStudio } from './studio.ts';
+import { frame, useViewing } from './viewing.ts';
+
+interface LiveCarsProps {
+  readonly mesh: Mesh;
+  /** The element that holds every stand, and scrolls with them. */
+  readonly within: RefObject<HTMLElement | null>;
+}
+
+/** All live cars of the open work. */
+export function LiveCars({ mesh, within }: LiveCarsProps) {
+  const { build } = useWork();
+  const key = build.alternatives.map(({ id }) => id).join();
+  const ground = useGround(within, key);
+  if (ground.width < 1 || ground.height < 1) return null;
+  return <OnGround mesh={mesh} within={within} ground={ground} standsKey={key} />;
+}
+
+interface OnGroundProps extends LiveCarsProps {
+  readonly ground: Ground;
+  readonly standsKey: string;
+}
+
+function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
+  const { build } = useWork();
+  const { light } = build.viewing;
+  const stand = ground.stands[0]!;
+  const aspect = stand.width / stand.height;
+  const isTrueSize = useViewing((viewing) => viewing.isTrueSize);
+  const marks = useMarks(build, mesh);
+  const owners = useMemo(() => ownersOf(build), [build]);
+
+  const cars = useMemo(
+    () =>
+      build.alternatives.map((alternative) => ({
+        id: alternative.id,
+        worn: wornBy(build, alternative, mesh, (finish) => lookOf(finish, light)),
+      })),
+    [build, light, mesh],
+  );
+  const stands = useStandIns(ground);
+
+  const seen = useRef<Pose>(undefined);
+  const partAt = (x: number, y: number): string | undefined => {
+    if (seen.current === undefined) return undefined;
+    const { fieldDegrees } = seen.current;
+    const sight = sightlineThrough(viewFrame(seen.current), fieldDegrees, aspect, x, y);
+    const met = partAlong(mesh, sight);
+    return met === undefined ? undefined : owners.get(mesh.parts[met]!.id);
+  };
+  const coversOf = (part: string): readonly string[] =>
+    build.parts.find(({ id }) => id === part)?.covers ?? [];
+  const { pose, isMoving } = useCamera(mesh, aspect, within, standsKey, {
+    onHover(x, y) {
+      const owner = partAt(x, y);
+      pointAt(owner === undefined ? [] : [owner], true);
+    },
+    onLeave: () => pointAt([]),
+    onPress(element, x, y) {
+      const owner = partAt(x, y);
+      const alternative = element.dataset.stand;
+      if (owner === undefined || alternative === undefined) return;
+      startChoosing(alternative, owner, element);
+      frame(coversOf(owner));
+    },
+    onFrame(x, y) {
+      const owner = partAt(x, y);
+      if (owner !== undefined) frame(coversOf(owner));
+    },
+  });
+
+  const { scale } = build;
+  const { distanceMm: viewingMm } = build.viewing;
+  const poseFor = useCallback(
+    (_: number, viewHeightPx: number): Pose =>
+      isTrueSize ? trueSizePose(pose, { scale, viewingMm, viewHeightPx }) : pose,
+    [pose, isTrueSize, scale, viewingMm],
+  );
+  seen.current = poseFor(aspect, stand.height);
+  useEffect(() => {
+    const overflow = isTrueSize ? overflowOf(mesh, poseFor(aspect, stand.height), aspect) : 1;
+    useViewing.setState({ overflow });
+  }, [mesh, isTrueSize, poseFor, aspect, stand.height]);
+  useEffect(() => useStudio.setState({ poseFor: () => pose }), [pose]);
+
+  const [fineness, setFineness] = useFineness(ground);
+  const onDrawn = (sinceLastMs: number): void => {
+    if (isMoving && sinceLastMs < 1000) setFineness((now) => adapted(now, sinceLastMs));
+  };
+  const onStudio = useCallback(
+    (studio: Studio): void => {
+      useStudio.setState({ studio });
+      useViewing.setState({ liveness: 'live', places: placesOf(mesh) });
+    },
+    [mesh],
+  );
+  useEffect(() => () => useStudio.setState({ studio: undefined, poseFor: undefined }), []);
+
+  const canvas = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const style = canvas.current?.style;
+    if (style === undefined) return;
+    for (const edge of ['left', 'top', 'width', 'height'] as const)
+      style[edge] = `${ground[edge]}px`;
+  }, [ground]);
+
+  return (
+    <div ref={canvas} className="live">
+      <Stage
+        mesh={mesh}
+        cars={cars}
+        stands={stands}
+        poseFor={poseFor}
+        marks={marks}
+        width={ground.width}
+        height={ground.height}
+        fineness={isMoving ? fineness.moving : fineness.still}
+        onStudio={onStudio}
+        onDrawn={onDrawn}
+        onFailed={() => useViewing.setState({ liveness: 'impossible' })}
+        onLost={() => useViewing.setState({ liveness: 'lost' })}
+        onFound={() => useViewing.setState({ liveness: 'live' })}
+      />
+    </div>
+  );
+}
+
+/** The stands with the car that is shown on each now. */
+function useStandIns(ground: Ground): Ground['stands'] {
+  const standIn = useViewing((viewing) => viewing.standIn);
+  return useMemo(
+    () =>
+      ground.stands.map((stand) =>
+        standIn !== undefined && (standIn.at === undefined || standIn.at === stand.id)
+          ? { ...stand, id: standIn.shown }
+          : stand,
+      ),
+    [ground, standIn],
+  );
+}
+
+function useFineness({ width, height }: Ground) {
+  const [fineness, setFineness] = useState<Fineness>(() =>
+    finestFor(width, height, devicePixelRatio),
+  );
+  useEffect(() => setFineness(finestFor(width, height, devicePixelRatio)), [width, height]);
+  return [fineness, setFineness] as const;
+}

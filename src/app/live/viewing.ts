@@ -1,0 +1,60 @@
+/**
+ * How the cars are looked at: from where, at what size, with what pointed out, and which car stands
+ * in for another for a moment. Kept out of the undo history.
+ */
+import { create } from 'zustand';
+
+/** How far the live cars have come; drawings stand in until they are live, and where they cannot be. */
+export type Liveness = 'drawn' | 'coming' | 'live' | 'lost' | 'impossible';
+
+export interface Viewing {
+  readonly liveness: Liveness;
+  /** Id of the place the cars are seen from; `own` once the builder has turned them. */
+  readonly place: string;
+  /** Places there are to look from, once the car is there. */
+  readonly places: readonly { readonly id: string; readonly name: string }[];
+  /** The part to look at closely, as a fresh object each time it is asked for. */
+  readonly framed: { readonly carParts: readonly string[] } | undefined;
+  /** Whether the cars have the size they would have to the eye at the viewing distance. */
+  readonly isTrueSize: boolean;
+  /** How many times larger than its place a car of true size is; 1 or less where it fits. */
+  readonly overflow: number;
+  /** Whether parts that differ between alternatives are marked. */
+  readonly isMarking: boolean;
+  /** An alternative shown in the place of another, or of all, while a key or button is held. */
+  readonly standIn: { readonly shown: string; readonly at?: string } | undefined;
+}
+
+export const useViewing = create<Viewing>()(() => ({
+  liveness: 'drawn',
+  place: 'front',
+  places: [],
+  framed: undefined,
+  isTrueSize: false,
+  overflow: 1,
+  isMarking: false,
+  standIn: undefined,
+}));
+
+/** Looks from a place. */
+export const lookFrom = (place: string): void => useViewing.setState({ place, framed: undefined });
+
+/** Looks closely at parts of the car, by their ids in its sight table. */
+export const frame = (carParts: readonly string[]): void =>
+  useViewing.setState({ place: 'own', framed: { carParts } });
+
+/** Shows one alternative in the place of another; without `at`, in every place. */
+export function standIn(shown: string, at?: string): void {
+  const now = useViewing.getState().standIn;
+  if (now?.shown === shown && now.at === at) return;
+  useViewing.setState({ standIn: at === undefined ? { shown } : { shown, at } });
+}
+
+/** Every alternative stands in its own place again. */
+export const standDown = (): void => useViewing.setState({ standIn: undefined });
+
+/** Id of the alternative that is shown in the place of `alternative` now. */
+export const useShown = (alternative: string): string =>
+  useViewing(({ standIn: now }) =>
+    now !== undefined && (now.at === undefined || now.at === alternative) ? now.shown : alternative,
+  );
