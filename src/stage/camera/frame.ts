@@ -11,6 +11,7 @@ export type StageFrame = 'car' | 'cabin' | 'wheel';
 interface Known {
   readonly points: Map<StageFrame, Points>;
   readonly limits: Limits;
+  readonly outsideMm: number;
 }
 
 const known = new WeakMap<Mesh, Known>();
@@ -52,7 +53,7 @@ function learn(mesh: Mesh): Known {
       high: [high[0] + spare, high[1] + spare, high[2] + spare],
     },
   };
-  const fresh = { points, limits };
+  const fresh = { points, limits, outsideMm: 2 * radius + nearestMm };
   known.set(mesh, fresh);
   return fresh;
 }
@@ -63,3 +64,6 @@ export const pointsOfFrame = (mesh: Mesh, frame: StageFrame): Points | undefined
 
 /** How far hands may take the eye round this car. */
 export const limitsOf = (mesh: Mesh): Limits => learn(mesh).limits;
+
+/** At this distance from anything on the car the eye is outside it, mm. */
+export const outsideMmOf = (mesh: Mesh): number => learn(mesh).outsideMm;

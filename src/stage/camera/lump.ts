@@ -14,7 +14,15 @@ import {
   middleOf,
   partOf,
 } from '../../car/mesh.ts';
-import { add, lengthOf, normalize, type Vector3 } from '../../ground/vector.ts';
+import {
+  add,
+  dot,
+  lengthOf,
+  normalize,
+  scale,
+  subtract,
+  type Vector3,
+} from '../../ground/vector.ts';
 import { cellOf } from './fit.ts';
 
 export interface Lump {
@@ -28,8 +36,10 @@ export interface Lump {
 }
 
 const togetherMm = 150;
-/** A lump faces one way when its areas add up to this share of their sum as vectors. */
+/** A lump faces one way when its areas, as vectors, add up to this share of their plain sum. */
 const oneWay = 0.5;
+/** A plate has this share of its area on its two sides; it faces away from the car's middle. */
+const plate = 0.75;
 
 const known = new WeakMap<Mesh, Map<number, readonly Lump[]>>();
 
@@ -140,19 +150,39 @@ function lumpFrom(
   wholeCar: Box,
 ): Lump {
   const middle = middleOf(boxOf(mesh, triangles));
-  let [sum, areaMm2]: [Vector3, number] = [[0, 0, 0], 0];
-  for (const triangle of triangles) {
-    const { normal } = facetOf(mesh, triangle);
-    sum = add(sum, normal);
-    areaMm2 += lengthOf(normal);
-  }
+  const normals = triangles.map((triangle) => facetOf(mesh, triangle).normal);
+  const areaMm2 = normals.reduce((sum, normal) => sum + lengthOf(normal), 0);
+  const carMiddle = middleOf(wholeCar);
   const lump = { part, node, triangles, middle, areaMm2 };
   const { group } = mesh.parts[part]!;
-  if (group === 'wheels') {
-    const isLeft = middle[0] >= middleOf(wholeCar)[0];
-    return { ...lump, outward: [isLeft ? 1 : -1, 0, 0] };
-  }
+  if (group === 'wheels') return { ...lump, outward: [middle[0] >= carMiddle[0] ? 1 : -1, 0, 0] };
   // Into the cabin one looks from above, whichever way a thing in it faces.
-  const facesOneWay = group !== 'cabin' && lengthOf(sum) >= oneWay * areaMm2;
-  return { ...lump, outward: facesOneWay ? normalize(sum) : undefined };
+  if (group === 'cabin') return { ...lump, outward: undefined };
+  const sum = normals.reduce(add, [0, 0, 0]);
+  if (lengthOf(sum) >= oneWay * areaMm2) return { ...lump, outward: normalize(sum) };
+  const { axis, share } = mainAxisOf(normals);
+  if (share < plate) return { ...lump, outward: undefined };
+  const isOutward = dot(axis, subtract(middle, carMiddle)) >= 0;
+  return { ...lump, outward: isOutward ? axis : scale(axis, -1) };
+}
+
+/** Rounds of power iteration; a plate's axis stands out and is found in a few. */
+const rounds = 20;
+
+/** The line along which most area faces, either way, and the share (0–1) of area that does. */
+function mainAxisOf(normals: readonly Vector3[]): { axis: Vector3; share: number } {
+  const turned = (axis: Vector3): Vector3 =>
+    normals.reduce<Vector3>(
+      (sum, normal) => {
+        const area = lengthOf(normal);
+        return area === 0 ? sum : add(sum, scale(normal, dot(normal, axis) / area));
+      },
+      [0, 0, 0],
+    );
+  const whole = normals.reduce((sum, normal) => sum + lengthOf(normal), 0);
+  // Sets out from the largest triangle: a start square to the axis would never find it.
+  const largest = normals.reduce((a, b) => (lengthOf(b) > lengthOf(a) ? b : a), normals[0]!);
+  let axis = normalize(largest);
+  for (let round = 0; round < rounds; round++) axis = normalize(turned(axis));
+  return { axis, share: whole === 0 ? 0 : lengthOf(turned(axis)) / whole };
 }
