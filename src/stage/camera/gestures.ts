@@ -36,6 +36,8 @@ export interface GestureHandlers {
 }
 
 const dragPx = 5;
+/** A finger that sets out up or down is left to the page; browsers take it within some 15 px. */
+const uprightDragPx = 24;
 const pressMs = 500;
 /** Two presses this close together are one double press. */
 const doubleMs = 350;
@@ -132,7 +134,9 @@ export function bindGestures(element: HTMLElement, handlers: GestureHandlers): (
     }
     const { clientX: x, clientY: y } = event;
     if (motion === 'none') {
-      if (Math.hypot(x - one.startX, y - one.startY) < dragPx) return;
+      const [across, upright] = [Math.abs(x - one.startX), Math.abs(y - one.startY)];
+      const isScroll = event.pointerType === 'touch' && upright > across;
+      if (Math.hypot(across, upright) < (isScroll ? uprightDragPx : dragPx)) return;
       [one.x, one.y] = [x, y];
       begin(one.pans ? 'pan' : 'orbit');
       return;
@@ -160,8 +164,9 @@ export function bindGestures(element: HTMLElement, handlers: GestureHandlers): (
     const wasMoving = motion !== 'none';
     silencesMenu = motion === 'pan' && one.button === 2;
     end();
-    const isPress = !wasMoving && one.button === 0 && event.timeStamp - one.startMs < pressMs;
-    if (isPress) press(event);
+    const strayed = Math.hypot(event.clientX - one.startX, event.clientY - one.startY) >= dragPx;
+    const isShort = event.timeStamp - one.startMs < pressMs;
+    if (!wasMoving && !strayed && isShort && one.button === 0) press(event);
   };
 
   const press = (event: PointerEvent): void => {
