@@ -8,8 +8,10 @@ import { placesOf } from '../../stage/camera/places.ts';
 import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
 import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
 import { partAlong, sightlineThrough } from '../../stage/car/pick.ts';
+import { softboxRoom } from '../../stage/light/room.ts';
 import type { Studio } from '../../stage/Scene.tsx';
 import { Stage } from '../../stage/Stage.tsx';
+import { spoonStudio } from '../../stage/spoon/photograph.ts';
 import { wornBy } from '../../stage/surface/worn.ts';
 import { adapted, type Fineness, finestFor } from '../../stage/view/fineness.ts';
 import { ownersOf } from '../cars/paint.ts';
@@ -17,6 +19,7 @@ import { lookOf } from '../pieces/look.ts';
 import { pointAt } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { startChoosing } from '../table/choosing.ts';
+import { bowlPicture } from './bowl.ts';
 import { useCamera } from './camera.ts';
 import { useMarks } from './marks.ts';
 import { type Ground, useGround } from './stands.ts';
@@ -116,7 +119,12 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     },
     [mesh],
   );
-  useEffect(() => () => useStudio.setState({ studio: undefined, poseFor: undefined }), []);
+  useEffect(
+    () => () =>
+      useStudio.setState({ studio: undefined, poseFor: undefined, photograph: undefined }),
+    [],
+  );
+  useSpoonStudio();
 
   const canvas = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -145,6 +153,23 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
       />
     </div>
   );
+}
+
+/** Spoons are photographed by the same renderer for as long as it runs. */
+function useSpoonStudio(): void {
+  const gl = useStudio(({ studio }) => studio?.gl);
+  const isLive = useViewing(({ liveness }) => liveness === 'live');
+  useEffect(() => {
+    if (gl === undefined || !isLive) return;
+    const spoons = spoonStudio(gl, softboxRoom);
+    useStudio.setState({
+      photograph: (finish, light) => bowlPicture(spoons, finish, lookOf(finish, light)),
+    });
+    return () => {
+      useStudio.setState({ photograph: undefined });
+      spoons.dispose();
+    };
+  }, [gl, isLive]);
 }
 
 /** The stands with the car that is shown on each now. */

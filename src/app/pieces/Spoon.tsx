@@ -5,6 +5,7 @@
 import { useId } from 'react';
 import type { EmbeddedFinish } from '../../build/build.ts';
 import type { LightId } from '../../colour/illuminant.ts';
+import { useBowlPicture } from '../live/spoons.ts';
 import { kindOf, lookOf } from './look.ts';
 import { materialOf } from './material.ts';
 
@@ -22,6 +23,7 @@ const bounce = 'M13 33.5C22 39.8 39 40.6 51.5 33C43.5 41.6 23 42.8 13 33.5Z';
 export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId }) {
   const id = useId();
   const look = lookOf(finish, light);
+  const picture = useBowlPicture(finish, light);
   const { face, middle, rim, lampBlur, lampOpacity, grain } = materialOf(finish, look);
   return (
     <svg className="bowl" viewBox="0 0 104 48" aria-hidden="true" focusable="false">
@@ -47,6 +49,9 @@ export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId
         {grain === undefined ? null : <path d={bowl} fill={`url(#grain-${grain})`} />}
         <path d={bounce} fill="#fff" opacity={lampOpacity * 0.22} filter={`url(#${id}b)`} />
         <path d={lamp} fill="#fff" opacity={lampOpacity} filter={`url(#${id}b)`} />
+        {picture === undefined ? null : (
+          <image href={picture} x="2.5" y="5" width="58" height="38" preserveAspectRatio="none" />
+        )}
       </g>
       <path className={grain === 'fuzz' ? 'bowl-edge bowl-fuzz' : 'bowl-edge'} d={bowl} />
     </svg>

@@ -8,8 +8,8 @@ export interface Lamps {
   readonly uAcross: { value: Vector4[] };
   readonly uAlong: { value: Vector4[] };
   readonly uRadiance: { value: number[] };
-  /** Zenith, horizon, floor. */
-  readonly uDome: { value: Vector3 };
+  /** Zenith, horizon, far bench, floor. */
+  readonly uDome: { value: Vector4 };
 }
 
 /** Uniforms of a room. */
@@ -24,6 +24,6 @@ export function lampsOf(room: Room): Lamps {
       value: slots.map((panel) => new Vector4(...(panel?.along ?? [0, 0, 1]), panel?.halfAlong)),
     },
     uRadiance: { value: slots.map((panel) => panel?.radiance ?? 0) },
-    uDome: { value: new Vector3(room.zenith, room.horizon, room.floor) },
+    uDome: { value: new Vector4(room.zenith, room.horizon, room.far, room.floor) },
   };
 }

@@ -3,7 +3,7 @@
  * one ahead and one behind, a dome that is lighter overhead, and a grey bench.
  *
  * Radiances are relative: 1 is a perfect white in even light. A perfect white that lies flat under
- * the box comes out near 0.9, so paper stays unclipped and highlights have room above it. Lengths
+ * the box comes out near 0.95, so paper stays unclipped and highlights have room above it. Lengths
  * in full-size metres about a car that stands at the origin. Light is always neutral: what a lamp
  * does to a finish is worked out from spectra, never by tinting the room. All our judgement, after
  * the grey, even surround of colour-matching practice.
@@ -22,8 +22,10 @@ export interface Panel {
 
 export interface Room {
   readonly panels: readonly Panel[];
+  /** Radiance of the dome straight up and at the horizon, of the bench far off and straight down. */
   readonly zenith: number;
   readonly horizon: number;
+  readonly far: number;
   readonly floor: number;
 }
 
@@ -33,18 +35,18 @@ export const mostPanels = 5;
 const strip = (x: number): Panel => ({
   centre: [x, 2.1, 0],
   across: [0, 1, 0],
-  halfAcross: 0.5,
+  halfAcross: 0.38,
   along: [0, 0, 1],
   halfAlong: 2.9,
-  radiance: 3.6,
+  radiance: 4.8,
 });
 const end = (z: number): Panel => ({
   centre: [0, 2.6, z],
   across: [0, 1, 0],
-  halfAcross: 0.4,
+  halfAcross: 0.34,
   along: [1, 0, 0],
-  halfAlong: 2,
-  radiance: 3.6,
+  halfAlong: 2.2,
+  radiance: 4.8,
 });
 
 /** The room every car is shown in. */
@@ -53,28 +55,39 @@ export const softboxRoom: Room = {
     {
       centre: [0, 4.3, 0],
       across: [1, 0, 0],
-      halfAcross: 0.32,
+      halfAcross: 0.24,
       along: [0, 0, 1],
       halfAlong: 2.7,
-      radiance: 6.2,
+      radiance: 7.2,
     },
     strip(5.2),
     strip(-5.2),
     end(7),
     end(-7),
   ],
-  zenith: 0.46,
-  horizon: 0.36,
-  floor: 0.3,
+  zenith: 0.5,
+  horizon: 0.3,
+  far: 0.42,
+  floor: 0.2,
 };
 
+/** The same room with every light so many times as strong. */
+export const brightened = (room: Room, factor: number): Room => ({
+  panels: room.panels.map((panel) => ({ ...panel, radiance: panel.radiance * factor })),
+  zenith: room.zenith * factor,
+  horizon: room.horizon * factor,
+  far: room.far * factor,
+  floor: room.floor * factor,
+});
+
 /** The same light from everywhere: a perfect white comes out as 1. For checks of colour. */
-export const evenRoom: Room = { panels: [], zenith: 1, horizon: 1, floor: 1 };
+export const evenRoom: Room = { panels: [], zenith: 1, horizon: 1, far: 1, floor: 1 };
 
 /** Dome radiance from direction `toward` (unit). */
 export function domeRadiance(room: Room, toward: Vector3): number {
-  const up = smoothstep(0, 0.9, toward[1]);
-  return toward[1] < 0 ? room.floor : room.horizon + (room.zenith - room.horizon) * up;
+  const up = toward[1];
+  if (up < 0) return room.far + (room.floor - room.far) * smoothstep(0, 0.7, -up);
+  return room.horizon + (room.zenith - room.horizon) * smoothstep(0, 0.9, up);
 }
 
 /** Share of a panel's radiance that reaches a surface at `place` facing `normal`; 0–1. */
@@ -93,7 +106,8 @@ const wrap = 0.15;
 /** What a perfect white at `place` facing `normal` throws back; 1 in even light. */
 export function whiteAt(room: Room, place: Vector3, normal: Vector3): number {
   const sky = (room.horizon + room.zenith) / 2;
-  const dome = room.floor + (sky - room.floor) * (0.5 + 0.5 * normal[1]);
+  const ground = (room.far + room.floor) / 2;
+  const dome = ground + (sky - ground) * (0.5 + 0.5 * normal[1]);
   return room.panels.reduce(
     (sum, panel) => sum + panel.radiance * formFactor(panel, place, normal),
     dome,

@@ -128,14 +128,17 @@ void main() {
     tone = mix(1.0, 0.55 + 0.55 * height, isResolved(grainSize, pixel));
   } else if (grain == 2) {
     float seen = isResolved(grainSize, pixel);
-    tone = mix(1.0, 0.7 + 0.6 * hash(floor(vPlace / grainSize)), seen);
+    if (seen > 0.0) {
+      float pile = noise(vPlace / grainSize).x + 0.5 * noise(vPlace / (0.45 * grainSize)).x;
+      tone = mix(1.0, 0.62 + 0.5 * pile, seen);
+    }
   } else if (grain == 3) {
     float seen = isResolved(grainSize, pixel);
     if (seen > 0.0) {
       vec4 crease = noise(vPlace / grainSize);
       vec4 fine = noise(vPlace / (0.41 * grainSize));
-      n = normalize(n - seen * (0.16 * crease.yzw + 0.12 * fine.yzw));
-      tone = mix(1.0, 0.86 + 0.28 * crease.x, seen);
+      n = normalize(n - seen * (0.1 * crease.yzw + 0.07 * fine.yzw));
+      tone = mix(1.0, 0.9 + 0.2 * crease.x, seen);
     }
   } else if (grain == 4) {
     float seen = isResolved(4.0 * grainSize, pixel);

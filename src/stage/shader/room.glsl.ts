@@ -11,15 +11,17 @@ uniform vec3 uCentre[PANELS];
 uniform vec4 uAcross[PANELS];
 uniform vec4 uAlong[PANELS];
 uniform float uRadiance[PANELS];
-uniform vec3 uDome;
+/** Zenith, horizon, far bench, floor. */
+uniform vec4 uDome;
 
 float domeSeen(vec3 toward, float blur) {
   float sky = mix(uDome.y, uDome.x, smoothstep(0.0, 0.9, toward.y));
   float edge = max(0.015, blur);
-  return mix(uDome.z, sky, smoothstep(-edge, edge, toward.y));
+  float ground = mix(uDome.z, uDome.w, smoothstep(0.0, 0.7, -toward.y));
+  return mix(ground, sky, smoothstep(-edge, edge, toward.y));
 }
 float domeOn(vec3 n) {
-  return mix(uDome.z, 0.5 * (uDome.x + uDome.y), 0.5 + 0.5 * n.y);
+  return mix(0.5 * (uDome.z + uDome.w), 0.5 * (uDome.x + uDome.y), 0.5 + 0.5 * n.y);
 }
 float panelOn(int k, vec3 place, vec3 n, out vec3 toward) {
   vec3 way = uCentre[k] - place;

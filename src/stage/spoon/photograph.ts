@@ -10,7 +10,7 @@ import {
   WebGLRenderTarget,
 } from 'three';
 import { directionOf } from '../../car/viewpoint.ts';
-import type { Room } from '../light/room.ts';
+import { brightened, type Room, whiteAt } from '../light/room.ts';
 import { paintMaterial } from '../shader/materials.ts';
 import { rowsFor, wear } from '../surface/rows.ts';
 import type { Surface } from '../surface/surface.ts';
@@ -24,6 +24,9 @@ const halfHeight = 0.019;
 const eyeAzimuth = 24;
 const eyeElevation = 38;
 
+/** What a perfect white in the middle of the bowl comes out as. */
+const fullLight = 0.97;
+
 export interface SpoonStudio {
   /** A picture of the bowl sprayed with this surface, its surround clear. */
   photograph(surface: Surface, width: number, height: number): ImageData;
@@ -33,12 +36,14 @@ export interface SpoonStudio {
 /** A spoon studio in this renderer. */
 export function spoonStudio(gl: WebGLRenderer, room: Room): SpoonStudio {
   const rows = rowsFor(1);
-  const material = paintMaterial({ rows, room });
+  const toward = directionOf(eyeAzimuth, eyeElevation);
+  // Exposed for the middle of the bowl: there the finish has its own colour.
+  const exposure = fullLight / whiteAt(room, [0, 0, 0], toward);
+  const material = paintMaterial({ rows, room: brightened(room, exposure) });
   const bowl = new Drawn(bowlGeometry(), material);
   bowl.frustumCulled = false;
   const scene = new Scenery();
   scene.add(bowl);
-  const toward = directionOf(eyeAzimuth, eyeElevation);
   const camera = new OrthographicCamera(-halfWidth, halfWidth, halfHeight, -halfHeight, 0, 2);
   camera.position.set(...toward);
   camera.lookAt(0, 0, 0);

@@ -67,8 +67,8 @@ const sparkles = { metallic: 0.5, candy: 0.35, pearl: 0.2 } as const;
 const grainMm: Readonly<Record<Grain, number>> = {
   none: 1,
   weave: 0.28,
-  fuzz: 0.16,
-  leather: 0.4,
+  fuzz: 0.2,
+  leather: 0.26,
   brushed: 0.1,
 };
 
@@ -77,7 +77,9 @@ export function surfaceOf(finish: Finish, look: Appearance, scale: number): Surf
   const { roughness } = look;
   const metal = isBareMetal(finish);
   const shown = (lab: Lab): Rgb => linearOf(lab);
-  const under = (lab: Lab): Rgb => withoutScatter(shown(lab), roughness);
+  // Cloth has no film that mirrors: what it strews is all its own.
+  const under = (lab: Lab): Rgb =>
+    isCloth(finish) ? shown(lab) : withoutScatter(shown(lab), roughness);
   const turns = isFlake(finish);
   const grain = grainOf(finish);
   const flake =
