@@ -55,11 +55,18 @@ export const placesOf = (mesh: Mesh): readonly Place[] =>
     .filter(({ frame }) => pointsOfFrame(mesh, frame) !== undefined)
     .map(({ id, name }) => ({ id, name }));
 
+/** The last pose at each place, with the aspect it was for; pages ask again and again. */
+const lastPoses = new WeakMap<Mesh, Map<string, { aspect: number; pose: Pose }>>();
+
 /**
  * The pose at a place, for a view of this aspect.
  * @throws RangeError where there is no such place, or the car has nothing for it.
  */
 export function poseAt(mesh: Mesh, placeId: string, aspect: number): Pose {
+  const poses = lastPoses.get(mesh) ?? new Map<string, { aspect: number; pose: Pose }>();
+  lastPoses.set(mesh, poses);
+  const last = poses.get(placeId);
+  if (last?.aspect === aspect) return last.pose;
   const found = spots.find(({ id }) => id === placeId);
   const points = found === undefined ? undefined : pointsOfFrame(mesh, found.frame);
   if (found === undefined || points === undefined) {
@@ -68,7 +75,9 @@ export function poseAt(mesh: Mesh, placeId: string, aspect: number): Pose {
   }
   const { azimuthDegrees, elevationDegrees } = found;
   const direction = { azimuthDegrees, elevationDegrees, fieldDegrees };
-  return fitted(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+  const pose = fitted(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+  poses.set(placeId, { aspect, pose });
+  return pose;
 }
 
 /** A part is well seen with this share of it in sight; glass does not hide. */
