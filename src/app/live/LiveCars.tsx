@@ -4,10 +4,11 @@
  */
 import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Mesh } from '../../car/mesh.ts';
+import type { Vector3 } from '../../ground/vector.ts';
 import { placesOf } from '../../stage/camera/places.ts';
 import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
 import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
-import { partAlong, sightlineThrough } from '../../stage/car/pick.ts';
+import { metAlong, sightlineThrough } from '../../stage/car/pick.ts';
 import { softboxRoom } from '../../stage/light/room.ts';
 import type { Studio } from '../../stage/Scene.tsx';
 import { Stage } from '../../stage/Stage.tsx';
@@ -66,31 +67,32 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   const stands = useStandIns(ground);
 
   const seen = useRef<Pose>(undefined);
-  const partAt = (x: number, y: number): string | undefined => {
+  const metAt = (x: number, y: number): { owner: string; place: Vector3 } | undefined => {
     if (seen.current === undefined) return undefined;
     const { fieldDegrees } = seen.current;
     const sight = sightlineThrough(viewFrame(seen.current), fieldDegrees, aspect, x, y);
-    const met = partAlong(mesh, sight);
-    return met === undefined ? undefined : owners.get(mesh.parts[met]!.id);
+    const met = metAlong(mesh, sight);
+    const owner = met === undefined ? undefined : owners.get(mesh.parts[met.part]!.id);
+    return met === undefined || owner === undefined ? undefined : { owner, place: met.place };
   };
   const coversOf = (part: string): readonly string[] =>
     build.parts.find(({ id }) => id === part)?.covers ?? [];
   const { pose, isMoving } = useCamera(mesh, aspect, within, standsKey, {
     onHover(x, y) {
-      const owner = partAt(x, y);
-      pointAt(owner === undefined ? [] : [owner], true);
+      const met = metAt(x, y);
+      pointAt(met === undefined ? [] : [met.owner], true);
     },
     onLeave: () => pointAt([]),
     onPress(element, x, y) {
-      const owner = partAt(x, y);
+      const met = metAt(x, y);
       const alternative = element.dataset.stand;
-      if (owner === undefined || alternative === undefined) return;
-      startChoosing(alternative, owner, element);
-      frame(coversOf(owner));
+      if (met === undefined || alternative === undefined) return;
+      startChoosing(alternative, met.owner, element);
+      frame(coversOf(met.owner), met.place);
     },
     onFrame(x, y) {
-      const owner = partAt(x, y);
-      if (owner !== undefined) frame(coversOf(owner));
+      const met = metAt(x, y);
+      if (met !== undefined) frame(coversOf(met.owner), met.place);
     },
   });
 

@@ -48,7 +48,7 @@ export function useCamera(
     const before = shown.current;
     shown.current = { place, framed, aspect };
     if (framed !== undefined && framed !== before.framed) {
-      glide(framingPart(mesh, framed.carParts, now.current.pose, aspect));
+      glide(framingPart(mesh, framed.carParts, now.current.pose, aspect, framed.near));
     } else if (place !== 'own' && place !== before.place) {
       glide(poseAt(mesh, known(place), aspect));
     } else if (place !== 'own' && aspect !== before.aspect) {

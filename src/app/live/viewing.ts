@@ -3,9 +3,16 @@
  * in for another for a moment. Kept out of the undo history.
  */
 import { create } from 'zustand';
+import type { Vector3 } from '../../ground/vector.ts';
 
 /** How far the live cars have come; drawings stand in until they are live, and where they cannot be. */
 export type Liveness = 'drawn' | 'coming' | 'live' | 'lost' | 'impossible';
+
+/** What to look at closely: parts of the car, and of those the ones near a place, full-size mm. */
+export interface Framed {
+  readonly carParts: readonly string[];
+  readonly near?: Vector3;
+}
 
 export interface Viewing {
   readonly liveness: Liveness;
@@ -14,7 +21,7 @@ export interface Viewing {
   /** Places there are to look from, once the car is there. */
   readonly places: readonly { readonly id: string; readonly name: string }[];
   /** The part to look at closely, as a fresh object each time it is asked for. */
-  readonly framed: { readonly carParts: readonly string[] } | undefined;
+  readonly framed: Framed | undefined;
   /** Whether the cars have the size they would have to the eye at the viewing distance. */
   readonly isTrueSize: boolean;
   /** How many times larger than its place a car of true size is; 1 or less where it fits. */
@@ -40,8 +47,11 @@ export const useViewing = create<Viewing>()(() => ({
 export const lookFrom = (place: string): void => useViewing.setState({ place, framed: undefined });
 
 /** Looks closely at parts of the car, by their ids in its sight table. */
-export const frame = (carParts: readonly string[]): void =>
-  useViewing.setState({ place: 'own', framed: { carParts } });
+export const frame = (carParts: readonly string[], near?: Vector3): void =>
+  useViewing.setState({
+    place: 'own',
+    framed: near === undefined ? { carParts } : { carParts, near },
+  });
 
 /** Shows one alternative in the place of another; without `at`, in every place. */
 export function standIn(shown: string, at?: string): void {

@@ -1,7 +1,8 @@
 /**
  * Which part lies under the pointer? The nearest opaque triangle along the line of sight; glass is
  * looked through. In: a mesh (full-size mm), the camera's frame and field, a point of the view
- * −1…1 with y up [MollerTrumbore1997]. Out: an index into the mesh's parts, or undefined beside the car.
+ * −1…1 with y up [MollerTrumbore1997]. Out: an index into the mesh's parts and the place that was met,
+ * or undefined beside the car.
  */
 import { type Mesh, partOf } from '../../car/mesh.ts';
 import { add, cross, dot, scale, subtract, type Vector3 } from '../../ground/vector.ts';
@@ -29,8 +30,15 @@ export function sightlineThrough(
   return { eye: frame.eye, toward: add(frame.forward, aside) };
 }
 
-/** The part that a line of sight meets first. */
-export function partAlong(mesh: Mesh, { eye, toward }: Sightline): number | undefined {
+export interface Met {
+  /** Index into the mesh's parts. */
+  readonly part: number;
+  /** Where, full-size mm. */
+  readonly place: Vector3;
+}
+
+/** What a line of sight meets first. */
+export function metAlong(mesh: Mesh, { eye, toward }: Sightline): Met | undefined {
   let nearest = Number.POSITIVE_INFINITY;
   let met: number | undefined;
   const { positions, nodeOf } = mesh;
@@ -43,7 +51,7 @@ export function partAlong(mesh: Mesh, { eye, toward }: Sightline): number | unde
     nearest = distance;
     met = part;
   }
-  return met;
+  return met === undefined ? undefined : { part: met, place: add(eye, scale(toward, nearest)) };
 }
 
 /** Distance to a triangle in units of `toward`. */
