@@ -66,6 +66,13 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   );
   const stands = useStandIns(ground);
 
+  const { scale } = build;
+  const { distanceMm: viewingMm } = build.viewing;
+  const shownAs = useCallback(
+    (from: Pose, viewHeightPx: number): Pose =>
+      isTrueSize ? trueSizePose(from, { scale, viewingMm, viewHeightPx }) : from,
+    [isTrueSize, scale, viewingMm],
+  );
   const seen = useRef<Pose>(undefined);
   const metAt = (x: number, y: number): { owner: string; place: Vector3 } | undefined => {
     if (seen.current === undefined) return undefined;
@@ -83,6 +90,7 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
       pointAt(met === undefined ? [] : [met.owner], true);
     },
     onLeave: () => pointAt([]),
+    shownAs: (from) => shownAs(from, stand.height),
     onPress(element, x, y) {
       const met = metAt(x, y);
       const alternative = element.dataset.stand;
@@ -96,12 +104,9 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     },
   });
 
-  const { scale } = build;
-  const { distanceMm: viewingMm } = build.viewing;
   const poseFor = useCallback(
-    (_: number, viewHeightPx: number): Pose =>
-      isTrueSize ? trueSizePose(pose, { scale, viewingMm, viewHeightPx }) : pose,
-    [pose, isTrueSize, scale, viewingMm],
+    (_: number, viewHeightPx: number): Pose => shownAs(pose, viewHeightPx),
+    [pose, shownAs],
   );
   seen.current = poseFor(aspect, stand.height);
   useEffect(() => {

@@ -16,6 +16,8 @@ export interface Hand {
   readonly onFrame: (x: number, y: number) => void;
   readonly onHover: (x: number, y: number) => void;
   readonly onLeave: () => void;
+  /** The pose that is on screen where this one is the camera's: another at true size. */
+  readonly shownAs: (pose: Pose) => Pose;
 }
 
 export interface Camera {
@@ -77,8 +79,15 @@ export function useCamera(
     const undo = [...elements].map((stand) =>
       bindGestures(stand, {
         onOrbit: (azimuth, elevation) => own((from) => orbited(from, azimuth, elevation)),
-        onZoom: (factor) => own((from) => zoomed(from, factor, limits)),
-        onPan: (x, y) => own((from) => panned(from, x, y, limits)),
+        // True size is not to be argued with.
+        onZoom: (factor) => {
+          if (!useViewing.getState().isTrueSize) own((from) => zoomed(from, factor, limits));
+        },
+        onPan: (x, y) =>
+          own((from) => ({
+            ...from,
+            target: panned(now.current.hand.shownAs(from), x, y, limits).target,
+          })),
         onPress: (x, y) => now.current.hand.onPress(stand, x, y),
         onFrame: (x, y) => now.current.hand.onFrame(x, y),
         onHover: (x, y) => now.current.hand.onHover(x, y),

@@ -5,7 +5,7 @@
  * or undefined beside the car.
  */
 import { type Mesh, partOf } from '../../car/mesh.ts';
-import { add, cross, dot, scale, subtract, type Vector3 } from '../../ground/vector.ts';
+import { add, scale, type Vector3 } from '../../ground/vector.ts';
 
 export interface Sightline {
   readonly eye: Vector3;
@@ -54,33 +54,37 @@ export function metAlong(mesh: Mesh, { eye, toward }: Sightline): Met | undefine
   return met === undefined ? undefined : { part: met, place: add(eye, scale(toward, nearest)) };
 }
 
-/** Distance to a triangle in units of `toward`. */
+/** Distance to a triangle in units of `toward`; plain numbers, since every move of a hand asks. */
 function distanceTo(
   positions: Float32Array,
   at: number,
-  eye: Vector3,
-  toward: Vector3,
+  [eyeX, eyeY, eyeZ]: Vector3,
+  [x, y, z]: Vector3,
 ): number | undefined {
-  const a: Vector3 = [positions[at]!, positions[at + 1]!, positions[at + 2]!];
-  const ab: Vector3 = [
-    positions[at + 3]! - a[0],
-    positions[at + 4]! - a[1],
-    positions[at + 5]! - a[2],
-  ];
-  const ac: Vector3 = [
-    positions[at + 6]! - a[0],
-    positions[at + 7]! - a[1],
-    positions[at + 8]! - a[2],
-  ];
-  const across = cross(toward, ac);
-  const facing = dot(ab, across);
+  const ax = positions[at]!;
+  const ay = positions[at + 1]!;
+  const az = positions[at + 2]!;
+  const bx = positions[at + 3]! - ax;
+  const by = positions[at + 4]! - ay;
+  const bz = positions[at + 5]! - az;
+  const cx = positions[at + 6]! - ax;
+  const cy = positions[at + 7]! - ay;
+  const cz = positions[at + 8]! - az;
+  const px = y * cz - z * cy;
+  const py = z * cx - x * cz;
+  const pz = x * cy - y * cx;
+  const facing = bx * px + by * py + bz * pz;
   if (Math.abs(facing) < 1e-9) return undefined;
-  const way = subtract(eye, a);
-  const u = dot(way, across) / facing;
+  const wx = eyeX - ax;
+  const wy = eyeY - ay;
+  const wz = eyeZ - az;
+  const u = (wx * px + wy * py + wz * pz) / facing;
   if (u < 0 || u > 1) return undefined;
-  const turned = cross(way, ab);
-  const v = dot(toward, turned) / facing;
+  const qx = wy * bz - wz * by;
+  const qy = wz * bx - wx * bz;
+  const qz = wx * by - wy * bx;
+  const v = (x * qx + y * qy + z * qz) / facing;
   if (v < 0 || u + v > 1) return undefined;
-  const distance = dot(ac, turned) / facing;
+  const distance = (cx * qx + cy * qy + cz * qz) / facing;
   return distance > 0 ? distance : undefined;
 }
