@@ -3,13 +3,15 @@
  * opens its spoons. The same can be done by keyboard from the part table.
  */
 import { useEffect, useMemo, useRef } from 'react';
-import { type Alternative, assignmentOf, type Build, finishesByRef } from '../../build/build.ts';
+import type { Alternative, Build } from '../../build/build.ts';
+import { differingParts } from '../live/marks.ts';
+import { useShown, useViewing } from '../live/viewing.ts';
 import type { View } from '../opening/garage.ts';
 import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { startChoosing } from '../table/choosing.ts';
 import { ownersOf, paintOf } from './paint.ts';
-import { drawingOf, lightIn, partUnder } from './trace.ts';
+import { drawingOf, lightIn, markIn, partUnder } from './trace.ts';
 
 interface PictureProps {
   readonly alternative: Alternative;
@@ -22,10 +24,9 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   const { build, car } = useWork();
   const host = useRef<HTMLDivElement>(null);
   const drawing = useMemo(() => drawingOf(view), [view]);
-  const paint = useMemo(
-    () => paintOf(build, alternative, car.sight),
-    [build, alternative, car.sight],
-  );
+  const shownId = useShown(alternative.id);
+  const shown = build.alternatives.find(({ id }) => id === shownId) ?? alternative;
+  const paint = useMemo(() => paintOf(build, shown, car.sight), [build, shown, car.sight]);
 
   useEffect(() => host.current?.replaceChildren(drawing), [drawing]);
 
@@ -33,16 +34,21 @@ export function Picture({ alternative, letter, view }: PictureProps) {
     for (const [name, value] of paint) drawing.style.setProperty(name, value);
   }, [drawing, paint]);
 
+  const isMarking = useViewing((viewing) => viewing.isMarking);
+  useEffect(() => {
+    const differing = isMarking ? differingParts(build) : [];
+    markIn(drawing, coveredBy(build, differing));
+  }, [drawing, build, isMarking]);
+
   useEffect(() => {
     const show = ({ parts, isGentle }: Pick<Pointing, 'parts' | 'isGentle'>): void => {
-      const covered = build.parts.filter(({ id }) => parts.includes(id));
-      lightIn(drawing, new Set(covered.flatMap(({ covers }) => covers)), isGentle);
+      lightIn(drawing, coveredBy(build, parts), isGentle);
     };
     show(usePointing.getState());
     return usePointing.subscribe((now, before) => {
       if (now.parts !== before.parts) show(now);
     });
-  }, [build.parts, drawing]);
+  }, [build, drawing]);
 
   useEffect(() => {
     const owners = ownersOf(build);
@@ -71,17 +77,11 @@ export function Picture({ alternative, letter, view }: PictureProps) {
       ref={host}
       className="picture"
       role="img"
-      aria-label={`${letter}, ${view.name.toLowerCase()}. ${wordsFor(build, alternative)}`}
+      aria-label={`Drawing of ${letter}, ${view.name.toLowerCase()}`}
     />
   );
 }
 
-/** The picture in words: every open part and what it wears. */
-function wordsFor(build: Build, alternative: Alternative): string {
-  const finishes = finishesByRef(build);
-  const assignment = assignmentOf(build, alternative);
-  return build.parts
-    .filter((part) => 'candidates' in part)
-    .map((part) => `${part.name}: ${finishes.get(assignment.get(part.id) ?? '')?.name ?? 'none'}`)
-    .join('; ');
-}
+/** Car part ids that these parts of the build cover. */
+const coveredBy = (build: Build, parts: readonly string[]): ReadonlySet<string> =>
+  new Set(build.parts.filter(({ id }) => parts.includes(id)).flatMap(({ covers }) => covers));

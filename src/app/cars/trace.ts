@@ -8,7 +8,7 @@ import type { View } from '../opening/garage.ts';
 const svgSpace = 'http://www.w3.org/2000/svg';
 const parsed = new WeakMap<View, SVGSVGElement>();
 
-/** A fresh copy of the view's drawing, with an empty layer for light on top. */
+/** A fresh copy of the view's drawing, with empty layers for marks and light on top. */
 export function drawingOf(view: View): SVGSVGElement {
   const known = parsed.get(view) ?? drawingFrom(view.svg);
   parsed.set(view, known);
@@ -22,15 +22,48 @@ function drawingFrom(text: string): SVGSVGElement {
   drawing.removeAttribute('height');
   drawing.setAttribute('aria-hidden', 'true');
   drawing.setAttribute('focusable', 'false');
-  const light = document.createElementNS(svgSpace, 'g');
-  light.setAttribute('class', 'light');
-  drawing.append(light);
+  for (const name of ['marks', 'light']) {
+    const layer = document.createElementNS(svgSpace, 'g');
+    layer.setAttribute('class', name);
+    drawing.append(layer);
+  }
   return drawing;
 }
 
 /** Car part id of the traced path under an event. */
 export const partUnder = (target: EventTarget | null): string | undefined =>
   (target as Element | null)?.closest('[data-part]')?.getAttribute('data-part') ?? undefined;
+
+const pathsOf = (drawing: SVGSVGElement): SVGPathElement[] => [
+  ...drawing.querySelectorAll<SVGPathElement>('path[data-part]'),
+];
+
+/** Car part id drawn at a point of the window, CSS pixels; glass is looked through. */
+export function drawnPartAt(drawing: SVGSVGElement, x: number, y: number): string | undefined {
+  const met = pathsOf(drawing).findLast((path) => {
+    const toPath = path.getScreenCTM()?.inverse();
+    if (toPath === undefined || path.closest('.glass') !== null) return false;
+    return path.isPointInFill(new DOMPoint(x, y).matrixTransform(toPath));
+  });
+  return met?.getAttribute('data-part') ?? undefined;
+}
+
+/** Draws a dashed line round the parts with these car ids, and takes away any other. */
+export function markIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
+  const marked = pathsOf(drawing).filter((path) => carParts.has(path.dataset.part ?? ''));
+  drawing
+    .querySelector('g.marks')
+    ?.replaceChildren(...outlines(marked, 'mark-dark'), ...outlines(marked, 'mark-light'));
+}
+
+/** Copies of paths for another layer, which nobody points at. */
+const outlines = (paths: readonly Element[], className: string): Element[] =>
+  paths.map((path) => {
+    const copy = path.cloneNode(true) as Element;
+    copy.removeAttribute('data-part');
+    copy.setAttribute('class', className);
+    return copy;
+  });
 
 /** Lights the parts with these car ids in the drawing, and puts out any other. */
 export function lightIn(
@@ -43,24 +76,16 @@ export function lightIn(
   layer.replaceChildren();
   drawing.classList.toggle('is-dimmed', carParts.size > 0 && !isGentle);
   if (carParts.size === 0) return;
-  const lit = [...drawing.querySelectorAll('[data-part]')].filter((path) =>
-    carParts.has(path.getAttribute('data-part') ?? ''),
-  );
+  const lit = pathsOf(drawing).filter((path) => carParts.has(path.dataset.part ?? ''));
   if (lit.length === 0) return;
-  const copies = (className: string): Node[] =>
-    lit.map((path) => {
-      const copy = path.cloneNode(true) as Element;
-      copy.removeAttribute('data-part');
-      copy.setAttribute('class', className);
-      return copy;
-    });
-  layer.append(...copies('ring-dark'), ...copies('ring-light'), ...undimmed(drawing, layer, lit));
+  const rings = [...outlines(lit, 'ring-dark'), ...outlines(lit, 'ring-light')];
+  layer.append(...rings, ...undimmed(drawing, lit));
 }
 
 let clips = 0;
 
 /** The drawing again, shade and lamp included, cut out along the lit parts. */
-function undimmed(drawing: SVGSVGElement, layer: Element, lit: readonly Element[]): Element[] {
+function undimmed(drawing: SVGSVGElement, lit: readonly Element[]): Element[] {
   const clip = document.createElementNS(svgSpace, 'clipPath');
   clips += 1;
   clip.id = `lit-${clips}`;
@@ -74,7 +99,7 @@ function undimmed(drawing: SVGSVGElement, layer: Element, lit: readonly Element[
   again.setAttribute('clip-path', `url(#${clip.id})`);
   again.setAttribute('pointer-events', 'none');
   for (const child of drawing.children) {
-    if (child === layer || child.classList.contains('shadow')) continue;
+    if (child.matches('.shadow, .marks, .light')) continue;
     const copy = child.cloneNode(true) as Element;
     copy.removeAttribute('data-part');
     again.append(copy);

@@ -20,7 +20,7 @@ export function Live({ within }: LiveProps) {
 
   useEffect(() => {
     if (car.glb === undefined || !drawsInDepth()) {
-      useViewing.setState({ liveness: 'impossible' });
+      useViewing.setState({ liveness: car.glb === undefined ? 'unfetched' : 'impossible' });
       return;
     }
     let isWanted = true;
@@ -31,7 +31,7 @@ export function Live({ within }: LiveProps) {
         if (isWanted) setBrought({ ...found, of: id });
       })
       .catch(() => {
-        if (isWanted) useViewing.setState({ liveness: 'impossible' });
+        if (isWanted) useViewing.setState({ liveness: 'unfetched' });
       });
     return () => {
       isWanted = false;

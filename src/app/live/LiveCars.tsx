@@ -25,6 +25,7 @@ import { useCamera } from './camera.ts';
 import { useMarks } from './marks.ts';
 import { type Ground, useGround } from './stands.ts';
 import { useStudio } from './studio.ts';
+import { serveParts } from './under.ts';
 import { frame, useViewing } from './viewing.ts';
 
 interface LiveCarsProps {
@@ -74,14 +75,19 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     [isTrueSize, scale, viewingMm],
   );
   const seen = useRef<Pose>(undefined);
-  const metAt = (x: number, y: number): { owner: string; place: Vector3 } | undefined => {
+  const carMetAt = (x: number, y: number): { carPart: string; place: Vector3 } | undefined => {
     if (seen.current === undefined) return undefined;
     const { fieldDegrees } = seen.current;
     const sight = sightlineThrough(viewFrame(seen.current), fieldDegrees, aspect, x, y);
     const met = metAlong(mesh, sight);
-    const owner = met === undefined ? undefined : owners.get(mesh.parts[met.part]!.id);
+    return met && { carPart: mesh.parts[met.part]!.id, place: met.place };
+  };
+  const metAt = (x: number, y: number): { owner: string; place: Vector3 } | undefined => {
+    const met = carMetAt(x, y);
+    const owner = owners.get(met?.carPart ?? '');
     return met === undefined || owner === undefined ? undefined : { owner, place: met.place };
   };
+  useEffect(() => serveParts((x, y) => carMetAt(x, y)?.carPart));
   const coversOf = (part: string): readonly string[] =>
     build.parts.find(({ id }) => id === part)?.covers ?? [];
   const { pose, isMoving } = useCamera(mesh, aspect, within, standsKey, {

@@ -6,7 +6,7 @@ import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Mesh } from '../../car/mesh.ts';
 import { limitsOf } from '../../stage/camera/frame.ts';
 import { bindGestures } from '../../stage/camera/gestures.ts';
-import { framingPart, placesOf, poseAt } from '../../stage/camera/places.ts';
+import { framingPart, placesOf, poseAt, wholeFrom } from '../../stage/camera/places.ts';
 import { orbited, type Pose, panned, zoomed } from '../../stage/camera/pose.ts';
 import { useGlide } from './glide.ts';
 import { lookFrom, useViewing } from './viewing.ts';
@@ -97,11 +97,21 @@ export function useCamera(
         onGestureEnd: () => {},
       }),
     );
+    useViewing.setState({
+      steer: {
+        zoom: (factor) => own((from) => zoomed(from, factor, limits)),
+        stepBack() {
+          useViewing.setState({ place: 'own', framed: undefined });
+          glide(wholeFrom(mesh, now.current.pose, now.current.aspect));
+        },
+      },
+    });
     return () => {
+      useViewing.setState({ steer: undefined });
       clearTimeout(resting);
       for (const unbind of undo) unbind();
     };
-  }, [mesh, frame, standsKey, turn]);
+  }, [mesh, frame, standsKey, turn, glide]);
 
   return { pose, isMoving: isHeld || isGliding };
 }

@@ -5,8 +5,19 @@
 import { create } from 'zustand';
 import type { Vector3 } from '../../ground/vector.ts';
 
-/** How far the live cars have come; drawings stand in until they are live, and where they cannot be. */
-export type Liveness = 'drawn' | 'coming' | 'live' | 'lost' | 'impossible';
+/**
+ * How far the live cars have come; drawings stand in until they are live, and where they cannot be:
+ * `impossible` without WebGL 2, `unfetched` where code or car did not arrive.
+ */
+export type Liveness = 'drawn' | 'coming' | 'live' | 'lost' | 'impossible' | 'unfetched';
+
+/** Steps of the camera for hands that have no wheel, no keys and no second finger. */
+export interface Steer {
+  /** Things are to look `factor` times as large. */
+  readonly zoom: (factor: number) => void;
+  /** Shows the whole car from the side one is on. */
+  readonly stepBack: () => void;
+}
 
 /** What to look at closely: parts of the car, and of those the ones near a place, full-size mm. */
 export interface Framed {
@@ -22,6 +33,8 @@ export interface Viewing {
   readonly places: readonly { readonly id: string; readonly name: string }[];
   /** The part to look at closely, as a fresh object each time it is asked for. */
   readonly framed: Framed | undefined;
+  /** Undefined while there is no camera to steer. */
+  readonly steer: Steer | undefined;
   /** Whether the cars have the size they would have to the eye at the viewing distance. */
   readonly isTrueSize: boolean;
   /** How many times larger than its place a car of true size is; 1 or less where it fits. */
@@ -37,6 +50,7 @@ export const useViewing = create<Viewing>()(() => ({
   place: 'front',
   places: [],
   framed: undefined,
+  steer: undefined,
   isTrueSize: false,
   overflow: 1,
   isMarking: false,

@@ -80,6 +80,15 @@ export function poseAt(mesh: Mesh, placeId: string, aspect: number): Pose {
   return pose;
 }
 
+/** The pose that shows the whole car from the direction of `from`. */
+export function wholeFrom(mesh: Mesh, from: Pose, aspect: number): Pose {
+  const points = pointsOfFrame(mesh, 'car');
+  if (points === undefined) return from;
+  const { azimuthDegrees, elevationDegrees } = from;
+  const direction = { azimuthDegrees, elevationDegrees, fieldDegrees };
+  return fitted(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+}
+
 /** A part is well seen with this share of it in sight; glass does not hide. */
 const wellSeen = 0.6;
 /** A turn takes its share of this from the worth of what is seen after it; no turn is as large. */
