@@ -3,7 +3,7 @@
  * inside fiber's root: one renderer, one camera, drawn only when something has changed.
  */
 import { extend, useFrame, useThree } from '@react-three/fiber';
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { memo, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import {
   Mesh as Drawn,
   PlaneGeometry,
@@ -17,8 +17,8 @@ import type { Pose } from './camera/pose.ts';
 import { dispose, type Shaded, shadedOf } from './car/shaded.ts';
 import { softboxRoom } from './light/room.ts';
 import { bench } from './light/shade.ts';
-import { benchMaterial, idMaterial, paintMaterial } from './shader/materials.ts';
-import { light, type Rows, rowsFor, wear } from './surface/rows.ts';
+import { benchMaterial, paintMaterial } from './shader/materials.ts';
+import { type Rows, rowsFor, wear } from './surface/rows.ts';
 import type { Surface } from './surface/surface.ts';
 import { type Drawer, type DrawnCar, drawerFor } from './view/draw.ts';
 import { lookAs, newEye } from './view/eye.ts';
@@ -39,14 +39,6 @@ export interface Stand {
   readonly width: number;
   readonly height: number;
 }
-/** Indices of parts to point out: lit ones are ringed, marked ones dashed round. */
-export interface Marks {
-  readonly lit: ReadonlySet<number>;
-  readonly marked: ReadonlySet<number>;
-  /** Whether what is not lit keeps its colours. */
-  readonly isGentle: boolean;
-}
-
 /** What is needed to draw the cars elsewhere too: into a picture, or to ask what is where. */
 export interface Studio {
   readonly gl: WebGLRenderer;
@@ -65,7 +57,6 @@ export interface SceneProps {
   readonly stands: readonly Stand[];
   /** The one pose of the camera, fitted to a view of this aspect and height in CSS pixels. */
   readonly poseFor: (aspect: number, heightPx: number) => Pose;
-  readonly marks: Marks;
   /** Size of the canvas, CSS pixels, and device pixels to one of them. */
   readonly width: number;
   readonly height: number;
@@ -76,9 +67,9 @@ export interface SceneProps {
   readonly onDrawn: (sinceLastMs: number) => void;
 }
 
-/** The cars side by side. */
-export function Scene(props: SceneProps) {
-  const { mesh, cars, stands, poseFor, marks, width, height, fineness, onStudio, onDrawn } = props;
+/** The cars side by side; drawn again only where a property has changed. */
+export const Scene = memo(function Scene(props: SceneProps) {
+  const { mesh, cars, stands, poseFor, width, height, fineness, onStudio, onDrawn } = props;
   const { gl, scene, invalidate } = useThree();
   const shaded = useMemo(() => shadedOf(gl, mesh, softboxRoom), [gl, mesh]);
   useEffect(() => () => dispose(shaded), [shaded]);
@@ -103,7 +94,6 @@ export function Scene(props: SceneProps) {
     gl.setScissorTest(false);
     gl.setClearAlpha(0);
     gl.clear();
-    const isRinged = marks.lit.size > 0 || marks.marked.size > 0;
     for (const stand of stands) {
       const car = known.current.get(stand.id);
       if (car === undefined || stand.width < 1 || stand.height < 1) continue;
@@ -112,7 +102,7 @@ export function Scene(props: SceneProps) {
       const height = Math.round(stand.height * ratio);
       const x = Math.round(stand.x * ratio);
       const y = canvasHeight - Math.round(stand.y * ratio) - height;
-      drawer.draw(scene, eye, car, { x, y, width, height }, { isRinged, pixel: ratio });
+      drawer.draw(scene, eye, car, { x, y, width, height });
     }
     const now = performance.now();
     onDrawn(now - last.current);
@@ -123,11 +113,11 @@ export function Scene(props: SceneProps) {
     <>
       <Bench shaded={shaded} />
       {cars.map(({ id, worn }) => (
-        <Car key={id} id={id} worn={worn} marks={marks} shaded={shaded} known={known.current} />
+        <Car key={id} id={id} worn={worn} shaded={shaded} known={known.current} />
       ))}
     </>
   );
-}
+});
 
 /** A canvas loses its picture when its size is set, so that is done just before drawing. */
 function resize(gl: WebGLRenderer, width: number, height: number, fineness: number): void {
@@ -161,23 +151,22 @@ function Bench({ shaded }: { readonly shaded: Shaded }) {
 }
 
 interface CarProps extends StagedCar {
-  readonly marks: Marks;
   readonly shaded: Shaded;
   readonly known: Map<string, StudioCar>;
 }
 
 /** One car; a change of finish writes rows, nothing else. */
-function Car({ id, worn, marks, shaded, known }: CarProps) {
+function Car({ id, worn, shaded, known }: CarProps) {
   const body = useRef<Drawn>(null);
   const count = worn.length;
   const own = useMemo(() => {
     const rows = rowsFor(count);
     const materials = [paintMaterial({ rows }), paintMaterial({ rows, isGlass: true })];
-    return { rows, materials, ids: idMaterial(rows) };
+    return { rows, materials };
   }, [count]);
   useEffect(
     () => () => {
-      for (const done of [own.rows.texture, ...own.materials, own.ids]) done.dispose();
+      for (const done of [own.rows.texture, ...own.materials]) done.dispose();
     },
     [own],
   );
@@ -193,11 +182,6 @@ function Car({ id, worn, marks, shaded, known }: CarProps) {
   useLayoutEffect(() => {
     for (const [part, surface] of worn.entries()) wear(own.rows, part, surface);
   }, [own, worn]);
-  useLayoutEffect(() => {
-    light(own.rows, marks.lit, marks.marked);
-    const fade = marks.lit.size > 0 && !marks.isGentle ? 0.62 : 0;
-    for (const { uniforms } of own.materials) uniforms.uFade!.value.w = fade;
-  }, [own, marks]);
   return (
     <mesh
       ref={body}

@@ -10,6 +10,7 @@ import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
 import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
 import { metAlong, sightlineThrough } from '../../stage/car/pick.ts';
 import { softboxRoom } from '../../stage/light/room.ts';
+import { Rings } from '../../stage/Rings.tsx';
 import type { Studio } from '../../stage/Scene.tsx';
 import { Stage } from '../../stage/Stage.tsx';
 import { spoonStudio } from '../../stage/spoon/photograph.ts';
@@ -122,9 +123,14 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   useEffect(() => useStudio.setState({ poseFor: () => pose }), [pose]);
 
   const [fineness, setFineness] = useFineness(ground);
-  const onDrawn = (sinceLastMs: number): void => {
-    if (isMoving && sinceLastMs < 1000) setFineness((now) => adapted(now, sinceLastMs));
-  };
+  const moves = useRef(isMoving);
+  moves.current = isMoving;
+  const onDrawn = useCallback(
+    (sinceLastMs: number): void => {
+      if (moves.current && sinceLastMs < 5000) setFineness((now) => adapted(now, sinceLastMs));
+    },
+    [setFineness],
+  );
   const onStudio = useCallback(
     (studio: Studio): void => {
       useStudio.setState({ studio });
@@ -138,6 +144,7 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     [],
   );
   useSpoonStudio();
+  const studio = useStudio((running) => running.studio);
 
   const canvas = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -148,13 +155,12 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   }, [ground]);
 
   return (
-    <div ref={canvas} className="live">
+    <div ref={canvas} className="live" aria-hidden="true">
       <Stage
         mesh={mesh}
         cars={cars}
         stands={stands}
         poseFor={poseFor}
-        marks={marks}
         width={ground.width}
         height={ground.height}
         fineness={isMoving ? fineness.moving : fineness.still}
@@ -163,6 +169,16 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
         onFailed={() => useViewing.setState({ liveness: 'impossible' })}
         onLost={() => useViewing.setState({ liveness: 'lost' })}
         onFound={() => useViewing.setState({ liveness: 'live' })}
+      />
+      <Rings
+        studio={studio}
+        stands={stands}
+        poseFor={poseFor}
+        marks={marks}
+        width={ground.width}
+        height={ground.height}
+        fineness={fineness.still}
+        isMoving={isMoving}
       />
     </div>
   );

@@ -8,6 +8,7 @@ import { limitsOf } from '../../stage/camera/frame.ts';
 import { bindGestures } from '../../stage/camera/gestures.ts';
 import { framingPart, placesOf, poseAt, wholeFrom } from '../../stage/camera/places.ts';
 import { orbited, type Pose, panned, zoomed } from '../../stage/camera/pose.ts';
+import { pointAt } from '../pointing.ts';
 import { useGlide } from './glide.ts';
 import { lookFrom, useViewing } from './viewing.ts';
 
@@ -93,7 +94,7 @@ export function useCamera(
         onHover: (x, y) => now.current.hand.onHover(x, y),
         onLeave: () => now.current.hand.onLeave(),
         onHome: () => lookFrom('front'),
-        onGestureStart: () => {},
+        onGestureStart: () => pointAt([]),
         onGestureEnd: () => {},
       }),
     );

@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { assignmentOf, type Build } from '../../build/build.ts';
 import type { Mesh } from '../../car/mesh.ts';
-import type { Marks } from '../../stage/Scene.tsx';
+import type { Marks } from '../../stage/view/ring.ts';
 import { usePointing } from '../pointing.ts';
 import { useViewing } from './viewing.ts';
 

@@ -1,6 +1,5 @@
 /** The stage's few shaders as materials; every car shares their programs, each with its own rows. */
 import {
-  Color,
   CustomBlending,
   type DataTexture,
   DoubleSide,
@@ -8,19 +7,16 @@ import {
   OneFactor,
   OneMinusSrcAlphaFactor,
   ShaderMaterial,
-  Vector2,
   Vector4,
 } from 'three';
 import { lampsOf } from '../light/lamps.ts';
 import { type Room, softboxRoom } from '../light/room.ts';
 import type { Rows } from '../surface/rows.ts';
-import { idFragment, ringFragment, ringVertex } from './mark.glsl.ts';
+import { idFragment } from './id.glsl.ts';
 import { paintFragment, paintVertex } from './paint.glsl.ts';
 
 /** Where highlights begin to roll off, so that the lamp's image keeps its shape. */
 const knee = 0.92;
-/** Neutral that unlit parts fade into: the surround, sRGB. */
-const surround = '#a6a6a6';
 
 export interface PaintSettings {
   readonly rows: Rows;
@@ -30,7 +26,6 @@ export interface PaintSettings {
 
 /** The material of all opaque, or of all see-through, parts of one car. */
 export function paintMaterial({ rows, room, isGlass = false }: PaintSettings): ShaderMaterial {
-  const { r, g, b } = new Color(surround);
   return new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: paintVertex,
@@ -40,7 +35,6 @@ export function paintMaterial({ rows, room, isGlass = false }: PaintSettings): S
       uRows: { value: rows.texture },
       uMirror: { value: 1 },
       uKnee: { value: knee },
-      uFade: { value: new Vector4(r, g, b, 0) },
       uIsGlass: { value: isGlass },
     },
     side: DoubleSide,
@@ -85,23 +79,21 @@ void main() {
   });
 }
 
-/** Writes which part a pixel shows, and whether it is lit or marked. */
-export const idMaterial = (rows: Rows): ShaderMaterial =>
+/** Writes depth alone, so that only what is seen is painted. */
+export const depthMaterial = (): ShaderMaterial =>
+  new ShaderMaterial({
+    glslVersion: GLSL3,
+    vertexShader: paintVertex,
+    fragmentShader: 'precision highp float; out vec4 none; void main() { none = vec4(0.0); }',
+    side: DoubleSide,
+    colorWrite: false,
+  });
+
+/** Writes which part a pixel shows. */
+export const idMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: paintVertex,
     fragmentShader: idFragment,
-    uniforms: { uRows: { value: rows.texture } },
     side: DoubleSide,
-  });
-
-/** Rings lit parts and hatches round marked ones, from the pixels that `idMaterial` wrote. */
-export const ringMaterial = (): ShaderMaterial =>
-  new ShaderMaterial({
-    glslVersion: GLSL3,
-    vertexShader: ringVertex,
-    fragmentShader: ringFragment,
-    uniforms: { uIds: { value: null }, uPixel: { value: 1 }, uCorner: { value: new Vector2() } },
-    depthTest: false,
-    ...overOthers,
   });

@@ -12,6 +12,7 @@
 import { roomGlsl } from './room.glsl.ts';
 
 export const paintVertex = /* glsl */ `
+invariant gl_Position;
 in float part;
 in float shade;
 out vec3 vPlace;
@@ -41,13 +42,12 @@ uniform highp sampler2D uRows;
 uniform float uMirror;
 /** Above this, highlights roll off; 1 cuts them. */
 uniform float uKnee;
-/** Surround that unlit parts fade into, linear; w how far. */
-uniform vec4 uFade;
 uniform bool uIsGlass;
 
 ${roomGlsl}
 
-const vec3 ASPECULAR = vec3(15.0, 45.0, 110.0);
+/** Cosines of 15°, 45° and 110° from the mirror direction. */
+const vec3 ASPECULAR = vec3(0.9659, 0.7071, -0.3420);
 
 float hash(vec3 p) {
   p = fract(p * vec3(0.1031, 0.1030, 0.0973));
@@ -83,13 +83,6 @@ vec2 laidFlat(vec3 p, vec3 n) {
 /** 1 where a length on the car spans pixels enough to be drawn, 0 where it would only flicker. */
 float isResolved(float length_, float pixel) {
   return smoothstep(1.1, 2.6, length_ / pixel);
-}
-/** Colour of flake seen this many degrees from a lamp's mirror direction. */
-vec3 turnedTo(float aspecular, vec3 face, vec3 body, vec3 flop) {
-  vec3 low = log(max(face, 1e-4)), mid = log(max(body, 1e-4)), far = log(max(flop, 1e-4));
-  float near_ = smoothstep(ASPECULAR.x, ASPECULAR.y, aspecular);
-  float away = smoothstep(ASPECULAR.y, ASPECULAR.z, aspecular);
-  return exp(mix(mix(low, mid, near_), far, away));
 }
 vec3 encoded(vec3 linear) {
   vec3 c = max(linear, 0.0);
@@ -157,14 +150,22 @@ void main() {
   float white = dome;
   vec3 seen = vec3(0.0);
   bool isTurning = sparkle > 0.0;
+  // Between its three looks a flake film changes evenly in the logarithm, as light through a dye.
+  vec3 logFace, logBody, logFlop;
+  if (isTurning) {
+    logFace = log(max(face, 1e-4));
+    logBody = log(max(body, 1e-4));
+    logFlop = log(max(flop, 1e-4));
+  }
   for (int k = 0; k < PANELS; k++) {
     if (uRadiance[k] <= 0.0) continue;
     vec3 toward;
     float on = panelOn(k, vPlace, n, toward);
     white += on;
     if (isTurning) {
-      float aspecular = degrees(acos(clamp(dot(r, toward), -1.0, 1.0)));
-      seen += on * turnedTo(aspecular, face, body, flop);
+      float aspecular = dot(r, toward);
+      vec3 look = mix(logFlop, logBody, smoothstep(ASPECULAR.z, ASPECULAR.y, aspecular));
+      seen += on * exp(mix(look, logFace, smoothstep(ASPECULAR.y, ASPECULAR.x, aspecular)));
     }
   }
   vec3 thrown = isTurning ? seen + dome * body : white * body;
@@ -195,25 +196,24 @@ void main() {
   vec3 glint = share * met * mix(1.0, open_, 0.9) * mix(1.0, tone, 0.6);
 
   // Single flakes, each tilted its own way; many to a pixel even each other out.
-  if (isTurning) {
-    float many = exp2(ceil(log2(max(1.0, 1.4 * pixel / flake))));
+  float many = exp2(ceil(log2(max(1.0, 1.4 * pixel / flake))));
+  float contrast = sparkle * min(1.0, 1.6 / many);
+  if (contrast > 0.02) {
     float size = flake * many;
     vec3 tilt = hash3(floor(vPlace / size)) * 2.0 - 1.0;
     vec3 m = normalize(n + 0.34 * tilt);
     float lit = roomSeen(vPlace, reflect(-v, m), 0.28);
     float even_ = roomSeen(vPlace, r, 0.62);
-    float contrast = sparkle * min(1.0, 1.6 / many);
     thrown *= max(0.25, 1.0 + contrast * clamp((lit - even_) * 0.5, -0.6, 2.4) * uMirror);
   }
 
   vec3 colour = thrown * (1.0 - uMirror * max(0.0, lobe.x * 0.04 + lobe.y - 0.04) * hasMirror) + glint;
-  float fade = uFade.a * (1.0 - row5.z);
   if (uIsGlass) {
     float alpha = clamp(opacity + max(glint.r, max(glint.g, glint.b)), 0.0, 1.0);
     vec3 tint = thrown * opacity + glint;
-    painted = vec4(encoded(tint / max(alpha, 1e-3)) * alpha, alpha) * (1.0 - fade);
+    painted = vec4(encoded(tint / max(alpha, 1e-3)) * alpha, alpha);
     return;
   }
-  painted = vec4(encoded(mix(rolled(colour), uFade.rgb, fade)), 1.0);
+  painted = vec4(encoded(rolled(colour)), 1.0);
 }
 `;

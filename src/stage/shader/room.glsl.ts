@@ -48,6 +48,7 @@ float panelSeen(int k, vec3 place, vec3 r, float blur) {
   // Soft boxes are bright in the middle and fade to their rims.
   float soft = 0.1 + 2.0 * t * blur;
   float core = covered(u, uAcross[k].w, soft) * covered(w, uAlong[k].w, soft);
+  if (blur < 0.012) return uRadiance[k] * core;
   float skirt = covered(u, uAcross[k].w, 3.5 * soft) * covered(w, uAlong[k].w, 3.5 * soft);
   return uRadiance[k] * mix(core, skirt, 0.3);
 }

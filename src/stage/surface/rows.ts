@@ -3,7 +3,7 @@
  * a part anew writes one row; no geometry is rebuilt and no shader compiled.
  *
  * Layout, RGBA float: face + roughness, body + sparkle, flop + flake size, mirror + opacity,
- * dye + bloom, grain kind + grain size + lit + marked.
+ * dye + bloom, grain kind + grain size.
  */
 import { DataTexture, FloatType, NearestFilter, RGBAFormat } from 'three';
 import { grains, type Surface } from './surface.ts';
@@ -11,8 +11,6 @@ import { grains, type Surface } from './surface.ts';
 /** Texels a row. */
 const width = 6;
 const stride = width * 4;
-const litAt = 5 * 4 + 2;
-const markedAt = 5 * 4 + 3;
 
 export interface Rows {
   readonly texture: DataTexture;
@@ -46,19 +44,5 @@ export function wear({ texture }: Rows, part: number, surface: Surface): void {
     ...[grains.indexOf(grain), grainM],
   ];
   (texture.image.data as Float32Array).set(row, part * stride);
-  texture.needsUpdate = true;
-}
-
-/** Lights these parts and marks those; every other part is neither. */
-export function light(
-  { texture }: Rows,
-  lit: ReadonlySet<number>,
-  marked: ReadonlySet<number>,
-): void {
-  const { data, height } = texture.image as { data: Float32Array; height: number };
-  for (let part = 0; part < height; part++) {
-    data[part * stride + litAt] = lit.has(part) ? 1 : 0;
-    data[part * stride + markedAt] = marked.has(part) ? 1 : 0;
-  }
   texture.needsUpdate = true;
 }

@@ -1,19 +1,17 @@
 /**
- * Draws one car into one rectangle: paint, glass, shadow, then rings about what is lit or marked.
- * At most five draw calls a car.
+ * Draws one car into one rectangle: depth first, so that nothing hidden is painted, then shadow,
+ * paint and glass: four draw calls a car.
  */
 import {
   type Camera,
-  Mesh as Drawn,
+  type Mesh as Drawn,
   NearestFilter,
-  OrthographicCamera,
-  PlaneGeometry,
   type Scene,
   type ShaderMaterial,
   type WebGLRenderer,
   WebGLRenderTarget,
 } from 'three';
-import { ringMaterial } from '../shader/materials.ts';
+import { depthMaterial, idMaterial } from '../shader/materials.ts';
 
 /** A rectangle of the target, device pixels, y up. */
 export interface Area {
@@ -23,83 +21,67 @@ export interface Area {
   readonly height: number;
 }
 
-/** A car of the scene: its mesh, and what it wears when it is asked which part is where. */
+/** A car of the scene. */
 export interface DrawnCar {
   readonly body: Drawn;
-  readonly ids: ShaderMaterial;
 }
 
 export interface Drawer {
-  /** Draws `car` alone into `area` of what is being drawn into; rings only where asked. */
-  draw(
-    scene: Scene,
-    camera: Camera,
-    car: DrawnCar,
-    area: Area,
-    marks: { readonly isRinged: boolean; readonly pixel: number },
-  ): void;
-  /** The parts in a picture of this size: red is part + 1, 0 where there is none. */
+  /** Draws `car` alone into `area` of what is being drawn into. */
+  draw(scene: Scene, camera: Camera, car: DrawnCar, area: Area): void;
+  /** The parts in a picture of this size, bottom row first: red is part + 1, 0 where there is none. */
   ids(scene: Scene, camera: Camera, car: DrawnCar, width: number, height: number): Uint8Array;
   dispose(): void;
 }
 
 /** Draws with this renderer; `cars` are all bodies of the scene, of which one is shown at a time. */
 export function drawerFor(gl: WebGLRenderer, cars: () => Iterable<DrawnCar>): Drawer {
-  const ring = ringMaterial();
-  const sheet = new Drawn(new PlaneGeometry(2, 2), ring);
-  sheet.frustumCulled = false;
-  const flat = new OrthographicCamera();
+  const id = idMaterial();
+  const depth = depthMaterial();
   const ids = new WebGLRenderTarget(1, 1, { minFilter: NearestFilter, magFilter: NearestFilter });
 
   const alone = (car: DrawnCar): void => {
     for (const other of cars()) other.body.visible = other === car;
   };
 
-  function writeIds(
+  /** Draws nothing but the opaque parts of a car, in another material. */
+  function opaqueAlone(
     scene: Scene,
     camera: Camera,
     car: DrawnCar,
-    width: number,
-    height: number,
+    material: ShaderMaterial,
   ): void {
-    const into = gl.getRenderTarget();
-    const { material } = car.body;
-    ids.setSize(width, height);
-    gl.setRenderTarget(ids);
-    gl.setClearAlpha(0);
-    gl.clear();
+    const { material: own } = car.body;
     alone(car);
     // Glass is looked through: only the first of the two materials draws.
-    car.body.material = [car.ids];
+    car.body.material = [material];
     const others = scene.children.filter((child) => child !== car.body && child.visible);
     for (const other of others) other.visible = false;
     gl.render(scene, camera);
     for (const other of others) other.visible = true;
-    car.body.material = material;
-    gl.setRenderTarget(into);
+    car.body.material = own;
   }
 
   return {
-    draw(scene, camera, car, area, { isRinged, pixel }) {
-      const { x, y, width, height } = area;
-      if (isRinged) writeIds(scene, camera, car, width, height);
+    draw(scene, camera, car, area) {
       aim(gl, area);
-      alone(car);
+      opaqueAlone(scene, camera, car, depth);
       gl.render(scene, camera);
-      if (!isRinged) return;
-      ring.uniforms.uIds!.value = ids.texture;
-      ring.uniforms.uPixel!.value = pixel;
-      ring.uniforms.uCorner!.value.set(x, y);
-      gl.render(sheet, flat);
     },
     ids(scene, camera, car, width, height) {
-      writeIds(scene, camera, car, width, height);
+      const into = gl.getRenderTarget();
+      ids.setSize(width, height);
+      gl.setRenderTarget(ids);
+      gl.setClearAlpha(0);
+      gl.clear();
+      opaqueAlone(scene, camera, car, id);
       const answer = new Uint8Array(width * height * 4);
       gl.readRenderTargetPixels(ids, 0, 0, width, height, answer);
+      gl.setRenderTarget(into);
       return answer;
     },
     dispose() {
-      for (const done of [ring, sheet.geometry, ids]) done.dispose();
+      for (const done of [id, depth, ids]) done.dispose();
     },
   };
 }

@@ -29,7 +29,7 @@ export function pictureOf(
   gl.setClearAlpha(0);
   gl.clear();
   const eye = lookAs(newEye(), pose, width / height);
-  drawer.draw(scene, eye, car, { x: 0, y: 0, width, height }, { isRinged: false, pixel: 1 });
+  drawer.draw(scene, eye, car, { x: 0, y: 0, width, height });
   const picture = uprightPixels(gl, target, width, height);
   gl.setRenderTarget(into);
   gl.autoClear = autoClear;
