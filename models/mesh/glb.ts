@@ -1,6 +1,7 @@
 /**
  * Facets to a binary glTF: corners welded into indexed vertices, one mesh for each part of an
- * assembly, stored once and placed by as many nodes as the assembly has places. Metres.
+ * assembly, stored once and placed by as many nodes as the assembly has places, mirrored ones too.
+ * Metres.
  * Quantised with KHR_mesh_quantization on one grid per assembly, so that neighbouring parts keep
  * sharing their edges exactly, and triangles that the grid would flatten are dropped; the
  * library's own quantiser fits a grid to each mesh or to the whole file and does neither.
@@ -18,6 +19,7 @@ import { KHRMeshQuantization } from '@gltf-transform/extensions';
 import { converter } from 'culori';
 import type { Vector3 } from '../../src/ground/vector.ts';
 import { curveThrough } from './curve.ts';
+import { ordered } from './order.ts';
 import type { Facet } from './solid.ts';
 
 /** What a part is called, is for, and looks like until a build says otherwise. */
@@ -39,12 +41,18 @@ export interface Place {
   readonly at: Vector3;
   /** Unit quaternion x, y, z, w. */
   readonly turn: readonly [number, number, number, number];
+  /** Drawn as its own mirror image, x → −x before the turn; readers turn the winding back. */
+  readonly isMirrored?: true;
+  /** Which part stands here instead of another: the right stripe is the left one mirrored. */
+  readonly partHere?: (part: string) => string;
 }
 export interface Assembly {
   readonly facets: readonly Facet[];
   readonly places: readonly Place[];
   /** Half the side of the cube that holds the assembly; a power of two halves cleanly. */
   readonly reach: number;
+  /** Parts whose large panels mirror their surroundings and need fine normals. */
+  readonly isGlossy?: (part: string) => boolean;
 }
 
 export const stillHere: Place = { name: '', at: [0, 0, 0], turn: [0, 0, 0, 1] };
@@ -52,8 +60,10 @@ export const stillHere: Place = { name: '', at: [0, 0, 0], turn: [0, 0, 0, 1] };
 const positionSteps = 32767;
 // Every fourth step: 0.26 mm on the whole car, 0.01 mm at 1:24, and a file a tenth smaller.
 const positionStride = 4;
+// Normals of glossy panels keep a tenth of a degree; elsewhere a byte, half a degree, will do.
 const normalSteps = 32767;
-const normalStride = 256;
+const normalStride = 64;
+const coarseSteps = 127;
 
 // 60° gloss to microfacet roughness for the default look only, by eye.
 const roughnessOf = curveThrough([
@@ -80,20 +90,27 @@ export async function glbOf(
   const root = document.createNode(name);
   document.createScene(name).addChild(root);
   const materials = new Map(parts.map((part) => [part.id, materialOf(document, part)]));
-  for (const { facets, places, reach } of assemblies) {
+  for (const { facets, places, reach, isGlossy = () => false } of assemblies) {
     for (const part of parts) {
       const worn = facets.filter((facet) => facet.part === part.id);
       if (worn.length === 0) continue;
-      const mesh = meshOf(document, part.id, worn, reach, materials.get(part.id)!);
-      for (const accessor of accessorsOf(mesh)) accessor.setBuffer(buffer);
+      const corners = cornersOf(document, worn, reach, isGlossy(part.id));
+      for (const accessor of corners) accessor.setBuffer(buffer);
+      const meshes = new Map<string, Mesh>();
       for (const place of places) {
+        const id = place.partHere?.(part.id) ?? part.id;
+        const here = parts.find((one) => one.id === id);
+        if (here === undefined) throw new RangeError(`The part list lacks “${id}”.`);
+        const mesh = meshes.get(id) ?? meshOf(document, id, corners, materials.get(id)!);
+        meshes.set(id, mesh);
+        const side = place.isMirrored ? -reach : reach;
         const node = document
-          .createNode(place.name === '' ? part.id : `${part.id}-${place.name}`)
+          .createNode(place.name === '' || id !== part.id ? id : `${id}-${place.name}`)
           .setMesh(mesh)
           .setTranslation([...place.at])
           .setRotation([...place.turn])
-          .setScale([reach, reach, reach])
-          .setExtras(extrasOf(part));
+          .setScale([side, reach, reach])
+          .setExtras(extrasOf(here));
         root.addChild(node);
       }
     }
@@ -136,13 +153,14 @@ function materialOf(
     .setDoubleSided(isGlass === true);
 }
 
-function meshOf(
+type CornerAccessors = readonly [positions: Accessor, normals: Accessor, indices: Accessor];
+
+function cornersOf(
   document: Document,
-  name: string,
   facets: readonly Facet[],
   reach: number,
-  material: Material,
-): Mesh {
+  isGlossy: boolean,
+): CornerAccessors {
   const positions: number[] = [];
   const normals: number[] = [];
   const indices: number[] = [];
@@ -151,9 +169,11 @@ function meshOf(
     const spots = corners.map((corner) => corner.map((value) => snapped(value / reach)));
     if (isFlat(spots)) continue;
     spots.forEach((spot, k) => {
-      const normal = turned[k]!.map(
-        (value) => Math.round((value * normalSteps) / normalStride) * normalStride,
-      ).map((value) => Math.max(-normalSteps, Math.min(normalSteps, value)));
+      const normal = turned[k]!.map((value) =>
+        isGlossy
+          ? Math.max(-normalSteps, Math.round((value * normalSteps) / normalStride) * normalStride)
+          : Math.round(value * coarseSteps),
+      ).map((value) => Math.min(normalSteps, value));
       const key = `${spot.join()}|${normal.join()}`;
       const index = known.get(key) ?? positions.length / 3;
       if (!known.has(key)) {
@@ -164,14 +184,34 @@ function meshOf(
       indices.push(index);
     });
   }
-  const accessor = (values: readonly number[]): Accessor =>
-    document.createAccessor().setType('VEC3').setNormalized(true).setArray(new Int16Array(values));
+  const order = ordered(indices);
+  const accessor = (from: readonly number[], isCoarse: boolean): Accessor => {
+    const values = order.vertices.flatMap((k) => from.slice(k * 3, k * 3 + 3));
+    return document
+      .createAccessor()
+      .setType('VEC3')
+      .setNormalized(true)
+      .setArray(isCoarse ? new Int8Array(values) : new Int16Array(values));
+  };
+  return [
+    accessor(positions, false),
+    accessor(normals, !isGlossy),
+    document.createAccessor().setType('SCALAR').setArray(new Uint16Array(order.indices)),
+  ];
+}
+
+function meshOf(
+  document: Document,
+  name: string,
+  [positions, normals, indices]: CornerAccessors,
+  material: Material,
+): Mesh {
   const primitive = document
     .createPrimitive()
     .setMaterial(material)
-    .setAttribute('POSITION', accessor(positions))
-    .setAttribute('NORMAL', accessor(normals))
-    .setIndices(document.createAccessor().setType('SCALAR').setArray(new Uint16Array(indices)));
+    .setAttribute('POSITION', positions)
+    .setAttribute('NORMAL', normals)
+    .setIndices(indices);
   return document.createMesh(name).addPrimitive(primitive);
 }
 
@@ -189,11 +229,4 @@ function isFlat([a, b, c]: readonly (readonly number[])[]): boolean {
     u[2]! * v[0]! === u[0]! * v[2]! &&
     u[0]! * v[1]! === u[1]! * v[0]!
   );
-}
-
-function accessorsOf(mesh: Mesh): Accessor[] {
-  return mesh.listPrimitives().flatMap((primitive) => {
-    const indices = primitive.getIndices();
-    return [...primitive.listAttributes(), ...(indices ? [indices] : [])];
-  });
 }

@@ -27,6 +27,17 @@ export function rounded(
   };
 }
 
+/** A closed smooth curve within `polygon`: corners cut twice over (Chaikin, from memory). */
+export function curved(polygon: readonly Flat[]): Flat[] {
+  const cut = (sides: readonly Flat[]): Flat[] =>
+    sides.flatMap((a, k): Flat[] => {
+      const b = sides[(k + 1) % sides.length]!;
+      const at = (t: number): Flat => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+      return [at(0.25), at(0.75)];
+    });
+  return cut(cut(polygon));
+}
+
 /** The polygon whose right half is given, from its foot to its head, mirrored about u = 0. */
 export const bothSides = (right: readonly Flat[]): Flat[] => [
   ...right,

@@ -7,7 +7,16 @@
  * away. Limits: an outline must not cross the same edge twice, so it needs features wider than
  * a cell.
  */
-import { add, interpolate3, normalize, type Vector3 } from '../../src/ground/vector.ts';
+import {
+  add,
+  dot,
+  interpolate3,
+  lengthOf,
+  normalize,
+  scale,
+  subtract,
+  type Vector3,
+} from '../../src/ground/vector.ts';
 import type { Facet } from './solid.ts';
 
 export interface Ray {
@@ -35,6 +44,7 @@ export class Shell {
   readonly points: Vector3[] = [];
   cells: Cell[] = [];
   readonly #scored = new Set<number>();
+  readonly #normals = new Map<number, { point: Vector3; normal: Vector3 }>();
 
   constructor(surface: Surface) {
     this.surface = surface;
@@ -67,18 +77,44 @@ export class Shell {
     this.cells = this.cells.flatMap((cell) => split(cell, side, middle));
   }
 
-  /** Halves every edge of the triangles that `isFine` picks, and fits their neighbours to them. */
-  refine(isFine: (centre: Vector3) => boolean): void {
-    const middles = new Map<string, number>();
+  /** Halves the edges that `isLong` picks by their ends, and fits the triangles beside them. */
+  refine(isLong: (a: number, b: number) => boolean): void {
+    const middles = new Map<string, number | undefined>();
     const key = (a: number, b: number): string => (a < b ? `${a},${b}` : `${b},${a}`);
-    for (const cell of this.cells) {
-      if (!isFine(this.centre(cell))) continue;
+    for (const { corners } of this.cells) {
       for (const k of [0, 1, 2]) {
-        const [a, b] = [cell.corners[k]!, cell.corners[(k + 1) % 3]!];
-        if (!middles.has(key(a, b))) middles.set(key(a, b), this.vertex(this.#blend(a, b, 0.5)));
+        const [a, b] = [corners[k]!, corners[(k + 1) % 3]!];
+        if (middles.has(key(a, b))) continue;
+        const [low, high] = a < b ? [a, b] : [b, a];
+        const middle = isLong(low, high) ? this.vertex(this.#blend(low, high, 0.5)) : undefined;
+        middles.set(key(a, b), middle);
       }
     }
     this.cells = this.cells.flatMap((cell) => halved(cell, (a, b) => middles.get(key(a, b))));
+  }
+
+  /**
+   * How far a straight edge is from the surface: the angle between the normal at its middle and
+   * the mean of its ends' normals (radians), which is what bends a mirrored line, and its sagitta.
+   */
+  strayOf(a: number, b: number): { angle: number; sagitta: number } {
+    const middle = this.surface.hit(this.#blend(a, b, 0.5));
+    const mean = normalize(add(this.normalOf(a), this.normalOf(b)));
+    const [p, q] = [this.points[a]!, this.points[b]!];
+    return {
+      angle: Math.acos(Math.min(1, dot(mean, this.surface.normal(middle)))),
+      sagitta: lengthOf(subtract(middle, scale(add(p, q), 0.5))),
+    };
+  }
+
+  /** The surface's unit normal at a vertex. */
+  normalOf(k: number): Vector3 {
+    const point = this.points[k]!;
+    const known = this.#normals.get(k);
+    if (known?.point === point) return known.normal;
+    const normal = this.surface.normal(point);
+    this.#normals.set(k, { point, normal });
+    return normal;
   }
 
   /** Gives each triangle the part that `partOf` names for its middle, given the part it has. */
@@ -89,6 +125,14 @@ export class Shell {
     }));
   }
 
+  lengthOf(a: number, b: number): number {
+    return lengthOf(subtract(this.points[a]!, this.points[b]!));
+  }
+
+  middle(a: number, b: number): Vector3 {
+    return scale(add(this.points[a]!, this.points[b]!), 0.5);
+  }
+
   centre({ corners: [a, b, c] }: Cell): Vector3 {
     const sum = add(add(this.points[a]!, this.points[b]!), this.points[c]!);
     return [sum[0] / 3, sum[1] / 3, sum[2] / 3];
@@ -96,18 +140,12 @@ export class Shell {
 
   /** The triangles of the parts that `keep` accepts, with the surface's own normals. */
   facets(keep: (part: string) => boolean): Facet[] {
-    const normals = new Map<number, Vector3>();
-    const normalOf = (k: number): Vector3 => {
-      const known = normals.get(k) ?? this.surface.normal(this.points[k]!);
-      normals.set(k, known);
-      return known;
-    };
     return this.cells
       .filter(({ part }) => keep(part))
       .map(({ part, corners: [a, b, c] }) => ({
         part,
         corners: [this.points[a]!, this.points[b]!, this.points[c]!] as const,
-        normals: [normalOf(a), normalOf(b), normalOf(c)] as const,
+        normals: [this.normalOf(a), this.normalOf(b), this.normalOf(c)] as const,
       }));
   }
 

@@ -152,23 +152,22 @@ export class Solid {
       });
     });
     const limit = Math.cos((this.creaseDegrees * Math.PI) / 180);
-    const normalAt = (point: Vector3, face: number): Vector3 => {
-      let sum: Vector3 = [0, 0, 0];
-      for (const [other, corner] of meeting.get(weldKey(point)) ?? []) {
-        if (dot(faces[other]!, faces[face]!) < limit) continue;
-        sum = add(sum, scale(faces[other]!, this.#angle(other, corner)));
+    const turned = this.triangles.map((): Vector3[] => []);
+    for (const there of meeting.values()) {
+      for (const cluster of clustersOf(there, faces, limit)) {
+        let sum: Vector3 = [0, 0, 0];
+        for (const [face, corner] of cluster) {
+          sum = add(sum, scale(faces[face]!, this.#angle(face, corner)));
+        }
+        for (const [face, corner] of cluster) {
+          turned[face]![corner] = lengthOf(sum) > 1e-6 ? normalize(sum) : faces[face]!;
+        }
       }
-      return lengthOf(sum) > 1e-6 ? normalize(sum) : faces[face]!;
-    };
-    return this.triangles.map(({ part, corners }, face) => ({
-      part,
-      corners,
-      normals: [
-        normalAt(corners[0], face),
-        normalAt(corners[1], face),
-        normalAt(corners[2], face),
-      ] as const,
-    }));
+    }
+    return this.triangles.map(({ part, corners }, face) => {
+      const [a, b, c] = turned[face]!;
+      return { part, corners, normals: [a!, b!, c!] as const };
+    });
   }
 
   #angle(face: number, corner: number): number {
@@ -178,6 +177,26 @@ export class Solid {
     const b = normalize(subtract(corners[(corner + 2) % 3]!, here));
     return Math.acos(Math.max(-1, Math.min(1, dot(a, b))));
   }
+}
+
+type Meeting = readonly [face: number, corner: number];
+/** Faces that meet at a point, in groups that folds gentler than the limit join. */
+function clustersOf(there: readonly Meeting[], faces: readonly Vector3[], limit: number) {
+  const left = new Set(there);
+  const clusters: Meeting[][] = [];
+  for (const first of there) {
+    if (!left.delete(first)) continue;
+    const cluster: Meeting[] = [first];
+    for (const [face] of cluster) {
+      for (const one of left) {
+        if (dot(faces[one[0]]!, faces[face]!) < limit) continue;
+        cluster.push(one);
+        left.delete(one);
+      }
+    }
+    clusters.push(cluster);
+  }
+  return clusters;
 }
 
 const flip = (point: Vector3): Vector3 => [-point[0], point[1], point[2]];

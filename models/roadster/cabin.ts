@@ -3,7 +3,7 @@
  * handbrake and pedals. Left-hand drive. Metres, car coordinates; left and right alike except
  * for the pedals. Our own judgement throughout.
  */
-import { add, type Vector3 } from '../../src/ground/vector.ts';
+import type { Vector3 } from '../../src/ground/vector.ts';
 import { box } from '../mesh/box.ts';
 import { Solid } from '../mesh/solid.ts';
 import { lathe, tube } from '../mesh/sweep.ts';
@@ -39,30 +39,67 @@ function tunnel(): Solid {
   return solid.facingFrom(0, ([x, y, z]) => [x * 9, y + 1, z]);
 }
 
+// The console falls away towards the seats; this follows it: x right, y forward along it, z up.
+function onConsole([x, y, z]: Vector3): Vector3 {
+  const fall = 0.095;
+  return placed(2.03 - y + z * fall, 0.4668 + y * fall + z, -x);
+}
+
+// An open gate: a bright bevelled plate with five slots, the lever standing in the middle one.
 function gearLever(): Solid {
   const solid = new Solid(40);
-  const place = (p: Vector3): Vector3 => placed(2.03 - p[0] * 0 - p[2] * 0.12, 0.462 + p[2], p[0]);
+  const gate = new Solid(30);
+  box(gate, 'gear-lever', [0, 0, 0], [0.06, 0.074, 0.005], 0.002);
+  const slot = (x: number, y: number, halfX: number, halfY: number): void => {
+    const z = 0.0056;
+    gate.quad(
+      'carpet',
+      [x - halfX, y - halfY, z],
+      [x + halfX, y - halfY, z],
+      [x + halfX, y + halfY, z],
+      [x - halfX, y + halfY, z],
+    );
+  };
+  for (const x of [-0.034, 0, 0.034]) slot(x, 0, 0.0065, 0.056);
+  slot(-0.017, 0, 0.0105, 0.0065);
+  slot(0.017, 0, 0.0105, 0.0065);
+  for (const x of [-0.05, 0.05]) {
+    for (const y of [-0.064, 0.064]) {
+      const screw = new Solid(30);
+      lathe(
+        screw,
+        'carpet',
+        [
+          [0.0045, 0.0045],
+          [0.003, 0.0075],
+          [0, 0.008],
+        ],
+        6,
+      );
+      gate.join(screw, ([a, b, c]) => [a + x, b + y, c]);
+    }
+  }
+  gate.facingFrom(0, ([x, y, z]) => (z > 0.0045 ? [x, y, z + 1] : [x * 9, y * 9, z]));
+  solid.join(gate, onConsole);
   const lever = new Solid(40);
   lathe(
     lever,
-    (ring) => (ring < 3 ? 'tub' : 'gear-lever'),
+    'gear-lever',
     [
-      [0.05, 0],
-      [0.047, 0.012],
-      [0.026, 0.05],
-      [0.0085, 0.072],
-      [0.0075, 0.135],
-      [0.02, 0.145],
-      [0.0265, 0.163],
-      [0.022, 0.182],
-      [0.01, 0.191],
-      [0, 0.192],
+      [0.0115, 0.004],
+      [0.009, 0.02],
+      [0.0065, 0.03],
+      [0.006, 0.098],
+      [0.013, 0.103],
+      [0.021, 0.112],
+      [0.0245, 0.126],
+      [0.021, 0.14],
+      [0.012, 0.1485],
+      [0, 0.151],
     ],
-    12,
+    13,
   );
-  solid.join(lever, (p) => add(place(p), [0, 0, p[1]]));
-  // The gate: a plate with a bright border under the boot.
-  box(solid, 'gear-lever', placed(2.03, 0.462, 0), [0.066, 0.004, 0.085], 0);
+  solid.join(lever, ([x, y, z]) => onConsole([x, y - 0.02 - z * 0.12, z]));
   tube(
     solid,
     'tub',
@@ -106,7 +143,7 @@ function doors(): Solid {
   );
   solid.closedFrom(from);
   box(solid, 'tub', placed(2.06, 0.36, 0.612), [0.016, 0.075, 0.2], 0.01);
-  return solid.mirrored();
+  return solid;
 }
 
 function pedals(): Solid {
@@ -140,8 +177,11 @@ function pedals(): Solid {
   return solid;
 }
 
-/** Everything of the cabin except dashboard and seats. */
-export function cabin(): Solid[] {
+/** What the left door card carries. */
+export const cabinLeft = (): Solid[] => [doors()];
+
+/** The rest of the cabin except dashboard and seats. */
+export function cabinMiddle(): Solid[] {
   const floor = new Solid(30);
   floor.quad(
     'carpet',
@@ -151,5 +191,5 @@ export function cabin(): Solid[] {
     placed(1.2, floorHeight, 0.64),
   );
   floor.facingFrom(0, ([x, y, z]) => [x, y + 1, z]);
-  return [floor, tunnel(), gearLever(), doors(), pedals()];
+  return [floor, tunnel(), gearLever(), pedals()];
 }

@@ -8,7 +8,7 @@ import { Shell } from '../mesh/shell.ts';
 import { axles, placed } from './lines.ts';
 import { skin } from './surface.ts';
 
-const core = { front: 0.42, rear: 3.74, low: 0.11, high: 0.52, out: 0.48 } as const;
+const core = { front: 0.42, rear: 3.5, low: 0.11, high: 0.52, out: 0.48 } as const;
 
 // Rows, from the sill up the side, around the shoulder and in to the middle.
 interface Row {
@@ -36,7 +36,7 @@ function columns(): number[] {
   const gaps: number[] = [core.front];
   for (let at = core.front; at < core.rear - 0.03; ) {
     const near = Math.min(Math.abs(at - axles.front), Math.abs(at - axles.rear));
-    at += near < 0.47 ? 0.082 : 0.14;
+    at += near < 0.47 ? 0.11 : 0.16;
     gaps.push(Math.min(at, core.rear));
   }
   gaps[gaps.length - 1] = core.rear;
@@ -78,8 +78,9 @@ export function halfShell(): Shell {
     }
   };
   const fan = spread(0, Math.PI / 2, 5);
-  // Closer together where the tail's lip turns over.
-  const tailFan = [0, 0.3, 0.58, 0.82, 1.06, Math.PI / 2];
+  // Closer together where the tail's lip turns over; the core ends far enough ahead of it for its
+  // rays to see under the lip.
+  const tailFan = [0, 0.25, 0.5, 0.72, 0.9, 1.0, 1.1, 1.26, Math.PI / 2];
   const stations: [station: number, lean: number][] = [
     ...[...fan].reverse().map((lean): [number, number] => [core.front, lean]),
     ...columns()

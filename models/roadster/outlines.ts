@@ -4,7 +4,7 @@
  * Masks (`Math.max` with a plane) keep a view from cutting the far side of the car. All numbers
  * are our own judgement, by eye.
  */
-import { bothSides, type Flat, rounded } from '../mesh/outline.ts';
+import { bothSides, curved, type Flat, rounded } from '../mesh/outline.ts';
 import type { Outline } from '../mesh/shell.ts';
 import { archRadius, axles, lowerEdge, stationOf, wheelCentreHeight } from './lines.ts';
 import { rolledMaximum } from './surface.ts';
@@ -24,6 +24,8 @@ const fromEnd =
     Math.max(distance(point[0], point[1]), 1.5 - direction * point[2]);
 
 const rightOf = (left: readonly Flat[], radius: number) => rounded(bothSides(left), radius);
+const curvedRightOf = (left: readonly Flat[], radius: number) =>
+  rounded(curved(bothSides(left)), radius);
 
 /** Distance beyond the wheel arch nearest to a point; the arch runs straight down from its axle. */
 export const arch: Outline = (point) => {
@@ -37,32 +39,39 @@ export const below: Outline = (point) => lowerEdge(stationOf(point)) - point[1];
 export const stripes = { inner: 0.062, outer: 0.252 } as const;
 
 export const cabin = inPlan(
-  rightOf(
+  curvedRightOf(
     [
       [0, 1.615],
-      [0.3, 1.635],
-      [0.52, 1.7],
-      [0.578, 1.8],
-      [0.592, 2.2],
-      [0.598, 2.6],
-      [0.55, 2.72],
-      [0.3, 2.785],
+      [0.2, 1.622],
+      [0.4, 1.648],
+      [0.55, 1.7],
+      [0.585, 1.82],
+      [0.592, 2.1],
+      [0.598, 2.4],
+      [0.603, 2.63],
+      [0.575, 2.735],
+      [0.45, 2.775],
+      [0.25, 2.788],
       [0, 2.79],
     ],
     0.06,
   ),
 );
 export const bonnet = inPlan(
-  rightOf(
+  curvedRightOf(
     [
-      [0, 0.42],
-      [0.25, 0.435],
-      [0.4, 0.5],
+      [0, 0.425],
+      [0.16, 0.428],
+      [0.33, 0.45],
+      [0.425, 0.52],
       [0.44, 0.8],
-      [0.475, 1.42],
+      [0.462, 1.2],
+      [0.485, 1.4],
+      [0.44, 1.437],
+      [0.3, 1.44],
       [0, 1.44],
     ],
-    0.05,
+    0.045,
   ),
 );
 export const engineCover = inPlan(
@@ -106,13 +115,11 @@ export const door: Outline = (point) =>
     0.645 - point[0],
     0.16,
   );
-/** Distance in plan from the tight corners of bonnet, engine cover and door. */
+/** Distance in plan from the tight corners of engine cover and door. */
 export const panelCorners: Outline = (point) => {
   if (point[1] < 0.6) return 1;
   const station = stationOf(point);
   const away = [
-    [0.437, 0.47],
-    [0.51, 1.455],
     [0.475, 2.95],
     [0.43, 3.595],
     [0.67, 1.49],
@@ -130,30 +137,34 @@ export const sideVent = fromSide(
     0.018,
   ),
 );
-export const headlamp = inPlan(
+// The mask keeps the plan from cutting the underside of the nose as well.
+const headlampInPlan = inPlan(
   rounded(
-    [
-      [0.6, 0.31],
-      [0.665, 0.345],
-      [0.7, 0.44],
-      [0.69, 0.53],
-      [0.645, 0.54],
-      [0.595, 0.42],
-    ],
-    0.05,
+    curved([
+      [0.575, 0.27],
+      [0.66, 0.3],
+      [0.715, 0.42],
+      [0.705, 0.575],
+      [0.655, 0.585],
+      [0.575, 0.41],
+    ]),
+    0.045,
   ),
 );
+export const headlamp: Outline = (point) => Math.max(headlampInPlan(point), 0.5 - point[1]);
 
 export const grille = fromEnd(
   1,
-  rightOf(
+  curvedRightOf(
     [
       [0, 0.272],
-      [0.3, 0.275],
-      [0.42, 0.3],
-      [0.38, 0.375],
-      [0.2, 0.4],
-      [0, 0.405],
+      [0.2, 0.272],
+      [0.36, 0.278],
+      [0.45, 0.3],
+      [0.425, 0.36],
+      [0.34, 0.392],
+      [0.18, 0.404],
+      [0, 0.406],
     ],
     0.042,
   ),
@@ -177,19 +188,21 @@ export const sillLine: Outline = (point) => {
 export const tailLamp = fromEnd(
   -1,
   rounded(
-    [
-      [0.44, 0.672],
-      [0.6, 0.664],
-      [0.74, 0.672],
-      [0.735, 0.69],
-      [0.6, 0.7],
-      [0.445, 0.69],
-    ],
-    0.034,
+    curved([
+      [0.385, 0.698],
+      [0.5, 0.674],
+      [0.66, 0.668],
+      [0.77, 0.682],
+      [0.768, 0.718],
+      [0.66, 0.734],
+      [0.5, 0.73],
+      [0.385, 0.71],
+    ]),
+    0.024,
   ),
 );
 /** Splits the tail lamp: the indicator sits inboard. */
-export const tailIndicator: Outline = (point) => Math.max(point[0] - 0.525, point[2] + 1.5);
+export const tailIndicator: Outline = (point) => Math.max(point[0] - 0.5, point[2] + 1.5);
 export const plateRecess = fromEnd(
   -1,
   rightOf(

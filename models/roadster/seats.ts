@@ -5,7 +5,16 @@
  * foot. Shoulder belts 46 mm and lap belts 40 mm wide are harness sizes (common practice, no
  * source); the shape is our own judgement.
  */
-import { add, cross, normalize, scale, subtract, type Vector3 } from '../../src/ground/vector.ts';
+import {
+  add,
+  clamp,
+  cross,
+  dot,
+  normalize,
+  scale,
+  subtract,
+  type Vector3,
+} from '../../src/ground/vector.ts';
 import { box } from '../mesh/box.ts';
 import { curveThrough } from '../mesh/curve.ts';
 import { Solid } from '../mesh/solid.ts';
@@ -45,41 +54,82 @@ function seatNormal(at: number): Vector3 {
   return normalize([0, back(high) - back(low), rise(high) - rise(low)]);
 }
 
-// Half a section, middle to back: share of the half width, how proud, and the part outside it.
-const across = [0, 0.13, 0.26, 0.39, 0.5] as const;
-const partsAcross = [
-  'seat-inserts',
-  'seat-inserts',
-  'seat-inserts',
-  'seat-inserts',
-  'seat-piping',
-  'seat-piping',
-];
+// Half a section, middle to back: five pleats, the bead of piping, a round bolster, the shell.
+const pleats = [0, 0.07, 0.14, 0.21, 0.28, 0.35, 0.42, 0.5] as const;
+const pleatHigh = [0.008, 0.0075, 0, 0.0075, 0.0075, 0, 0.0075, 0.003] as const;
+const insertColumns = pleats.length - 1;
+const pipingColumns = 3;
 function section(at: number): Vector3[] {
   const half = width(at);
   const [raised, deep] = [bolster(at), padding(at)];
-  const pleat = [0.007, 0, 0.007, 0, 0.006].map((height) => height * (at < headRest ? 1 : 0.3));
+  // Pleats run out below the head rest.
+  const flat = clamp((headRest - 0.4 - at) / 0.7, 0.1, 1);
+  const edge = 0.5 * half;
   return [
-    ...across.map((share, k) => seatPoint(at, share * half, pleat[k]!)),
-    seatPoint(at, 0.5 * half + 0.006, 0.014),
-    seatPoint(at, 0.5 * half + 0.012, 0.007),
-    seatPoint(at, 0.68 * half, raised * 0.82 + 0.006),
-    seatPoint(at, 0.82 * half, raised + 0.006),
-    seatPoint(at, 0.94 * half, raised * 0.8),
-    seatPoint(at, half, raised * 0.25),
-    seatPoint(at, 0.96 * half, -deep * 0.8),
-    seatPoint(at, 0.78 * half, -deep),
+    ...pleats.map((share, k) => seatPoint(at, share * half, pleatHigh[k]! * flat)),
+    seatPoint(at, edge + 0.003, 0.012),
+    seatPoint(at, edge + 0.0083, 0.012),
+    seatPoint(at, edge + 0.0115, 0.004),
+    seatPoint(at, 0.63 * half, raised * 0.52 + 0.008),
+    seatPoint(at, 0.72 * half, raised * 0.9 + 0.009),
+    seatPoint(at, 0.82 * half, raised + 0.01),
+    seatPoint(at, 0.91 * half, raised * 0.92 + 0.002),
+    seatPoint(at, 0.975 * half, raised * 0.62),
+    seatPoint(at, half, raised * 0.15 - 0.006),
+    seatPoint(at, 0.94 * half, -deep * 0.85),
     seatPoint(at, 0, -deep),
   ];
 }
 
+/** How proud the seat's surface is at a distance from its middle, without pleats. */
+function proudAt(at: number, x: number): number {
+  const half = width(at);
+  const raised = bolster(at);
+  return curveThrough([
+    [0, 0.008],
+    [0.53 * half, 0.0125],
+    [0.63 * half, raised * 0.52 + 0.008],
+    [0.72 * half, raised * 0.9 + 0.009],
+    [0.82 * half, raised + 0.01],
+    [0.91 * half, raised * 0.92 + 0.002],
+    [0.975 * half, raised * 0.62],
+    [half, raised * 0.15 - 0.006],
+  ])(x);
+}
+
 function shell(): Solid {
-  const solid = new Solid(40);
-  const steps = 17;
-  const heights = Array.from({ length: steps + 1 }, (_, k) => (top * k) / steps);
+  const solid = new Solid(48);
+  // Closer together where the cushion turns up into the back and over the head rest.
+  const heights = [
+    0,
+    0.6,
+    1.1,
+    1.6,
+    2.1,
+    2.8,
+    3.6,
+    4.3,
+    4.8,
+    5.2,
+    5.6,
+    6.1,
+    6.8,
+    7.6,
+    8.3,
+    8.8,
+    9.2,
+    9.7,
+    10.3,
+    11,
+    11.7,
+    12.4,
+    top,
+  ];
+  const steps = heights.length - 1;
   const part = (row: number, column: number): string => {
-    const name = partsAcross[column] ?? 'seat-bolsters';
-    return name === 'seat-inserts' && heights[row]! >= headRest - 0.5 ? 'seat-bolsters' : name;
+    if (column >= insertColumns && column < insertColumns + pipingColumns) return 'seat-piping';
+    if (column > insertColumns) return 'seat-bolsters';
+    return heights[row]! >= headRest - 0.5 ? 'seat-bolsters' : 'seat-inserts';
   };
   const rows = heights.map(section);
   solid.grid(part, rows);
@@ -88,7 +138,8 @@ function shell(): Solid {
 }
 
 function harness(): Solid {
-  const solid = new Solid(45);
+  // Under 45°, at which a bevel meets its face.
+  const solid = new Solid(40);
   const belt = (path: [at: number, x: number, proud: number][], belted: number): void => {
     const points = path.map((place) => seatPoint(...place));
     strap(
@@ -127,21 +178,26 @@ function harness(): Solid {
       0.046,
     );
     buckle(7.1, side * 0.078, 0.02, [0.031, 0.024, 0.0065]);
-    // Lap belt: over the bolster, down to the middle.
-    const lap: Vector3[] = [
-      seatPoint(4.9, side * 0.247, 0.03),
-      seatPoint(4.9, side * 0.225, 0.078),
-      seatPoint(4.75, side * 0.195, 0.078),
-      seatPoint(4.6, side * 0.15, 0.05),
-      seatPoint(4.5, side * 0.1, 0.028),
-      seatPoint(4.45, side * 0.03, 0.026),
-    ];
-    const leaning = lap.map((_, k): Vector3 => {
-      const ahead = normalize(subtract(lap[Math.min(5, k + 1)]!, lap[Math.max(0, k - 1)]!));
-      const over = cross([0, 0.25, 1], ahead);
-      return normalize(scale(over, over[1] < 0 ? -1 : 1));
+    // Lap belt: out of the side, over the bolster and across the cushion to the middle.
+    const lap = [
+      [5.05, 0.247],
+      [5.02, 0.238],
+      [4.97, 0.222],
+      [4.9, 0.2],
+      [4.82, 0.176],
+      [4.74, 0.15],
+      [4.66, 0.118],
+      [4.56, 0.07],
+      [4.5, 0.024],
+    ].map(([at, x]) => [at!, side * x!, proudAt(at!, x!) + 0.006] as const);
+    const path = lap.map((place) => seatPoint(...place));
+    const flat = lap.map(([at, x, proud], k): Vector3 => {
+      const ahead = subtract(path[Math.min(8, k + 1)]!, path[Math.max(0, k - 1)]!);
+      const up = subtract(seatPoint(at + 0.1, x, proud), seatPoint(at - 0.1, x, proud));
+      const over = normalize(cross(ahead, up));
+      return scale(over, dot(over, seatNormal(at)) < 0 ? -1 : 1);
     });
-    strap(solid, 'belts', lap, leaning, 0.04, 0.004);
+    strap(solid, 'belts', path, flat, 0.04, 0.004);
   }
   belt(
     [
@@ -150,7 +206,7 @@ function harness(): Solid {
       [3.1, 0, 0.012],
       [2.6, 0, 0.004],
     ],
-    0.04,
+    0.034,
   );
   buckle(4.5, 0, 0.036, [0.033, 0.033, 0.011]);
   return solid;

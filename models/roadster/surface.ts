@@ -6,7 +6,7 @@
  * widths, the arch flares and the headrest fairings are our own judgement, by eye.
  */
 import { add, clamp, normalize, scale, type Vector3 } from '../../src/ground/vector.ts';
-import { curveThrough } from '../mesh/curve.ts';
+import { type Curve, curveThrough } from '../mesh/curve.ts';
 import type { Ray, Surface } from '../mesh/shell.ts';
 import {
   archRadius,
@@ -16,6 +16,7 @@ import {
   crownHeight,
   crownOut,
   halfWidth,
+  lipLift,
   middleHeight,
   noseLine,
   sideInset,
@@ -27,6 +28,8 @@ import {
   wheelCentreHeight,
 } from './lines.ts';
 
+/** Smooth step from 0 to 1. */
+const smooth = (t: number): number => t * t * (3 - 2 * t);
 const bell = (x: number): number => Math.exp(-x * x);
 
 /** Twice-differentiable maximum: within `width` of each other the two roll into one. */
@@ -52,8 +55,10 @@ const fairingFade = curveThrough([
   [3.75, 0],
 ]);
 
-/** Height of the top at a distance from the middle, with the two headrest fairings. */
-export function topAt(station: number, out: number): number {
+// Rays ask for one station after another, several times each.
+let lastAcross: { station: number; across: Curve } | undefined;
+function acrossAt(station: number): Curve {
+  if (lastAcross?.station === station) return lastAcross.across;
   const crown = crownOut(station);
   const across = curveThrough([
     [-0.2, middleHeight(station) - 0.004],
@@ -63,7 +68,14 @@ export function topAt(station: number, out: number): number {
     [crown, crownHeight(station)],
     [crown + 0.35, crownHeight(station) - 0.1],
   ]);
-  return across(out) + 0.085 * fairingFade(station) * bell((out - 0.36) / 0.135);
+  lastAcross = { station, across };
+  return across;
+}
+
+/** Height of the top at a distance from the middle, with the two headrest fairings. */
+export function topAt(station: number, out: number): number {
+  const lip = lipLift(station) * (1 - 0.6 * clamp((out - 0.3) / 0.5, 0, 1) ** 2);
+  return acrossAt(station)(out) + lip + 0.085 * fairingFade(station) * bell((out - 0.36) / 0.135);
 }
 
 // Below 0 inside the car, above 0 outside; roughly metres near the skin.
@@ -77,9 +89,11 @@ function depth(point: Vector3): number {
   const nose = noseLine(height) + 0.3 * bowed - station;
   const tail = station - tailLine(height) + 0.2 * bowed;
   const crowned = rolledMaximum(side, top, 0.2);
-  // A crisp lip across the tail, softening to full corners at the sides.
-  const corner = clamp((out - 0.4) / 0.38, 0, 1);
-  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, 0.14 + 0.06 * corner * corner);
+  // A crisp lip across the tail, softening to full corners at the sides and down to the bumper.
+  const corner = clamp((out - 0.45) / 0.33, 0, 1);
+  const low = clamp((0.8 - height) / 0.25, 0, 1);
+  const soft = 0.045 + 0.125 * smooth(Math.max(corner * 0.8, low));
+  return rolledMaximum(rolledMaximum(crowned, nose, 0.17), tail, soft);
 }
 
 const reach = 1.2;

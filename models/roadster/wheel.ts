@@ -5,36 +5,33 @@
  * solid, as it does not turn with the wheel. Proportions are our own judgement.
  */
 import type { Vector3 } from '../../src/ground/vector.ts';
-import { box } from '../mesh/box.ts';
 import { Solid } from '../mesh/solid.ts';
 import { lathe, type Turned } from '../mesh/sweep.ts';
 
 const pairs = 5;
-const around = 36;
+const around = 44;
 
 // Sidewall, shoulder and a tread with one groove, from the inner bead to the outer.
 const tyre: readonly Turned[] = [
-  [0.222, -0.21],
-  [0.264, -0.233],
+  [0.23, -0.212],
+  [0.267, -0.232],
   [0.309, -0.222],
   [0.322, -0.192],
   [0.322, -0.136],
   [0.314, -0.132],
   [0.322, -0.128],
-  [0.322, -0.034],
-  [0.31, -0.006],
-  [0.288, 0.005],
-  [0.246, 0.001],
-  [0.231, -0.011],
-  [0.222, -0.014],
+  [0.322, -0.036],
+  [0.312, -0.008],
+  [0.29, 0.005],
+  [0.247, 0.001],
+  [0.229, -0.012],
 ];
 const rim: readonly Turned[] = [
-  [0.222, -0.016],
-  [0.231, -0.01],
+  [0.23, -0.011],
   [0.2325, -0.004],
-  [0.229, -0.001],
-  [0.224, -0.004],
-  [0.214, -0.026],
+  [0.229, -0.0005],
+  [0.224, -0.003],
+  [0.215, -0.026],
   [0.206, -0.046],
   [0.198, -0.11],
   [0.21, -0.21],
@@ -51,7 +48,7 @@ function spokes(solid: Solid): void {
     [0.216, 0.0495, 0.019, -0.0115, 0.024],
   ] as const;
   for (let pair = 0; pair < pairs; pair++) {
-    const angle = ((pair + 0.25) * 2 * Math.PI) / pairs;
+    const angle = ((pair + 0.75) * 2 * Math.PI) / pairs;
     const [c, s] = [Math.cos(angle), Math.sin(angle)];
     for (const side of [-1, 1]) {
       const from = solid.triangles.length;
@@ -104,7 +101,7 @@ export function wheel(): Solid[] {
   const rubber = new Solid(34);
   lathe(rubber, 'tyres', tyre, around);
   const metal = new Solid(32);
-  lathe(metal, (ring) => (ring < 6 ? 'wheel-rims' : 'wheel-barrels'), rim, around);
+  lathe(metal, (ring) => (ring < 5 ? 'wheel-rims' : 'wheel-barrels'), rim, around);
   spokes(metal);
   lathe(
     metal,
@@ -121,13 +118,12 @@ export function wheel(): Solid[] {
     ],
     20,
   );
-  for (let k = 0; k < pairs; k++) nut(metal, ((k + 0.75) * 2 * Math.PI) / pairs, 0.056, -0.052);
+  for (let k = 0; k < pairs; k++) nut(metal, ((k + 0.25) * 2 * Math.PI) / pairs, 0.056, -0.052);
   const disc = new Solid(25);
   lathe(
     disc,
     'discs',
     [
-      [0.085, -0.144],
       [0.173, -0.144],
       [0.173, -0.118],
       [0.085, -0.118],
@@ -140,8 +136,7 @@ export function wheel(): Solid[] {
     [
       [0.088, -0.118],
       [0.084, -0.098],
-      [0.06, -0.092],
-      [0, -0.092],
+      [0.05, -0.092],
     ],
     20,
   );
@@ -156,31 +151,67 @@ export function wheel(): Solid[] {
   return [rubber, metal, disc];
 }
 
-/** The brake caliper, with a raised plain bar where makers put their lettering. */
+/** The brake caliper: a round-shouldered bridge, two bolts, and the raised strip for lettering. */
 export function caliper(): Solid {
-  const solid = new Solid(30);
-  const steps = 8;
+  const solid = new Solid(42);
+  const steps = 10;
   const from = solid.triangles.length;
+  const at = (radius: number, angle: number, z: number): Vector3 => [
+    radius * Math.cos(angle),
+    radius * Math.sin(angle),
+    z,
+  ];
   const rings = Array.from({ length: steps + 1 }, (_, k) => {
-    const angle = -0.56 + (1.12 * k) / steps;
-    const end = k === 0 || k === steps ? 0.01 : 0;
+    const share = (2 * k) / steps - 1;
+    const angle = 0.57 * share;
+    // Ends drawn in, and a waist on the inner edge where the pads slide.
+    const end = 0.02 * share ** 6;
+    const waist = 0.008 * (1 - share * share);
     const profile: Turned[] = [
-      [0.106 + end, -0.165],
-      [0.106 + end, -0.094 - end],
-      [0.116 + end, -0.085 - end],
-      [0.166 - end, -0.081 - end],
-      [0.185 - end, -0.091 - end],
+      [0.104 + end + waist, -0.165],
+      [0.104 + end + waist, -0.097 - end],
+      [0.112 + end + waist, -0.085 - end],
+      [0.168 - end, -0.081 - end],
+      [0.184 - end, -0.09 - end],
       [0.191 - end, -0.108],
       [0.191 - end, -0.165],
     ];
-    return profile.map(
-      ([radius, z]): Vector3 => [radius * Math.cos(angle), radius * Math.sin(angle), z],
-    );
+    return profile.map(([radius, z]) => at(radius, angle, z));
   });
   solid.grid('calipers', rings);
   solid.fan('calipers', rings[0]!).fan('calipers', [...rings[steps]!].reverse());
   solid.closedFrom(from);
-  const plate = new Solid(30);
-  box(plate, 'caliper-lettering', [0.14, 0, -0.0815], [0.0105, 0.046, 0.0035], 0.0015);
-  return solid.join(plate);
+  const strip = new Solid(30);
+  const rows = Array.from({ length: 7 }, (_, k) => {
+    const angle = 0.29 * (k / 3 - 1);
+    return [
+      at(0.1305, angle, -0.0855),
+      at(0.132, angle, -0.0775),
+      at(0.15, angle, -0.0765),
+      at(0.1515, angle, -0.0835),
+    ];
+  });
+  strip.grid('caliper-lettering', rows);
+  for (const end of [rows[0]!, rows[6]!]) {
+    strip.quad('caliper-lettering', end[0]!, end[1]!, end[2]!, end[3]!);
+  }
+  strip.facingFrom(0, ([x, y, z]) => [x + (x - 0.14) * 8, y * 1.3, z + 0.05]);
+  solid.join(strip);
+  for (const angle of [-0.45, 0.45]) {
+    const bolt = new Solid(20);
+    lathe(
+      bolt,
+      'lug-nuts',
+      [
+        [0.009, -0.09],
+        [0.009, -0.079],
+        [0.006, -0.076],
+        [0, -0.076],
+      ],
+      6,
+    );
+    const [x, y] = at(0.148, angle, 0);
+    solid.join(bolt, (p) => [p[0] + x, p[1] + y, p[2]]);
+  }
+  return solid;
 }

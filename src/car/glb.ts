@@ -149,9 +149,12 @@ function appendTriangles(
   const [D, E, F] = [h! * c! - i! * b!, i! * a! - g! * c!, g! * b! - h! * a!];
   const [G, H, I] = [b! * f! - c! * e!, c! * d! - a! * f!, a! * e! - b! * d!];
   const sense = Math.sign(a! * A + b! * B + c! * C) || 1;
+  // A mirrored node turns its triangles round, as glTF 2.0 § 3.7.4 says; turn them back.
+  const turned = [0, 2, 1];
   const point: number[] = [];
   for (let corner = 0; corner < count * 3; corner++) {
-    const index = indices === null ? corner : indices.getScalar(corner);
+    const there = sense < 0 ? corner - (corner % 3) + turned[corner % 3]! : corner;
+    const index = indices === null ? there : indices.getScalar(there);
     const [p = 0, q = 0, r = 0] = place.getElement(index, point);
     positions.push(
       mmPerMetre * (a! * p + d! * q + g! * r + x!),

@@ -34,6 +34,15 @@ export interface View {
   readonly distanceMm: number;
   /** Width of the id-buffer it is traced from, pixels, even; finer is smoother and larger. */
   readonly widthPx: number;
+  /** How a close view is cut out of the car. */
+  readonly crop?: Crop;
+}
+/** A rounded frame: |x|ⁿ + |y|ⁿ = 1 of the picture's halves. */
+interface Crop {
+  /** Room round what is framed, as a factor on its extent. */
+  readonly room: number;
+  /** n: 2 is an ellipse, 5 nearly a rectangle. */
+  readonly squareness: number;
 }
 
 const view = (
@@ -44,14 +53,24 @@ const view = (
   elevationDegrees: number,
   distanceMm: number,
   widthPx: number,
-): View => ({ id, name, frame, azimuthDegrees, elevationDegrees, distanceMm, widthPx });
+  crop?: Crop,
+): View => ({
+  id,
+  name,
+  frame,
+  azimuthDegrees,
+  elevationDegrees,
+  distanceMm,
+  widthPx,
+  ...(crop ? { crop } : {}),
+});
 
 export const views: readonly View[] = [
   view('side', 'side', 'car', 90, 5, 16000, 1400),
   view('front', 'three-quarter front', 'car', 38, 16, 9600, 1400),
   view('rear', 'three-quarter rear', 'car', 142, 18, 9600, 1400),
-  view('cabin', 'into the cabin', 'cabin', 35, 40, 7000, 1100),
-  view('wheel', 'front wheel', 'wheel-front', 78, 6, 6000, 1000),
+  view('cabin', 'into the cabin', 'cabin', -122, 49, 6200, 1240, { room: 0.88, squareness: 3 }),
+  view('wheel', 'front wheel', 'wheel-front', 76, 5, 6000, 1000, { room: 1.2, squareness: 2.5 }),
 ];
 
 /** Drawing units per pixel, so that whole numbers are fine enough. */
@@ -81,14 +100,17 @@ const glosses = [0.02, 0.45] as const;
 export function traceView(mesh: Mesh, view: View): string {
   const { camera, width, height } = framed(mesh, view);
   const isGlass = (node: number): boolean => mesh.parts[mesh.nodes[node]!.part]!.isGlass;
-  const solid = rasterise(mesh, camera, width, height, (node) => !isGlass(node));
-  const glass = rasterise(mesh, camera, width, height, isGlass);
+  const solid = cropped(
+    view,
+    rasterise(mesh, camera, width, height, (node) => !isGlass(node)),
+  );
+  const glass = cropped(view, rasterise(mesh, camera, width, height, isGlass));
   const label = withoutSpecks(labelsOf(mesh, solid).label, width, height);
   const chains = chainsOf(label, width, height, partTolerance);
   const drawing = [
     ...(view.frame === 'car' ? shadowPaths(mesh, camera, width, height) : []),
     ...partPaths(mesh, solid, label, ringsOf(chains)),
-    ...tonePaths(mesh, camera, solid, label),
+    ...tonePaths(mesh, view, camera, solid, label),
     linePath(chains, solid),
     ...glassPaths(mesh, solid, glass),
   ];
@@ -100,7 +122,7 @@ export function traceView(mesh: Mesh, view: View): string {
 /** A camera and picture size that hold what the view frames, and its shadow, tightly. */
 function framed(
   mesh: Mesh,
-  { frame, azimuthDegrees, elevationDegrees, distanceMm, widthPx: width }: View,
+  { frame, azimuthDegrees, elevationDegrees, distanceMm, widthPx: width, crop }: View,
 ): { camera: Camera; width: number; height: number } {
   const box = frameOf(mesh, frame);
   if (box === undefined) throw new RangeError(`this car has no ${frame} to draw`);
@@ -111,8 +133,10 @@ function framed(
   const spread = spreadOf(mesh, rough, frame);
   const shift = (axis: 0 | 1 | 2): number =>
     middleOf(box)[axis] + distance * (rough.right[axis] * spread.x + rough.up[axis] * spread.y);
-  const camera = cameraAt([shift(0), shift(1), shift(2)], direction, distance, spread.halfX * 1.03);
-  const height = 2 * Math.ceil((width * spread.halfY * 1.06) / (2 * spread.halfX * 1.03));
+  const room = crop?.room ?? 1.03;
+  const camera = cameraAt([shift(0), shift(1), shift(2)], direction, distance, spread.halfX * room);
+  const roomBelow = crop?.room ?? 1.06;
+  const height = 2 * Math.ceil((width * spread.halfY * roomBelow) / (2 * spread.halfX * room));
   return { camera, width, height };
 }
 
@@ -143,6 +167,20 @@ function spreadOf(mesh: Mesh, camera: Camera, frame: Frame) {
     halfX: (right - left) / 2,
     halfY: (high - low) / 2,
   };
+}
+
+/** The buffer with nothing beyond the view's rounded frame. */
+function cropped({ crop }: View, buffer: IdBuffer): IdBuffer {
+  if (crop === undefined) return buffer;
+  const { width, height, triangle, depth } = buffer;
+  const share = (at: number, size: number): number =>
+    Math.abs((2 * (at + 0.5)) / size - 1) ** crop.squareness;
+  for (let at = 0; at < triangle.length; at++) {
+    if (share(at % width, width) + share(Math.floor(at / width), height) <= 0.99) continue;
+    triangle[at] = -1;
+    depth[at] = Infinity;
+  }
+  return buffer;
 }
 
 /** Labels with small patches given to the nearest larger one. */
@@ -204,10 +242,16 @@ function partPaths(
 }
 
 /** Shade, light and gloss, traced at half the picture's fineness: they are soft anyway. */
-function tonePaths(mesh: Mesh, camera: Camera, solid: IdBuffer, label: Int16Array): string[] {
+function tonePaths(
+  mesh: Mesh,
+  view: View,
+  camera: Camera,
+  solid: IdBuffer,
+  label: Int16Array,
+): string[] {
   const isSolid = (node: number): boolean => !mesh.parts[mesh.nodes[node]!.part]!.isGlass;
   const [width, height] = [solid.width / 2, solid.height / 2];
-  const buffer = rasterise(mesh, camera, width, height, isSolid);
+  const buffer = cropped(view, rasterise(mesh, camera, width, height, isSolid));
   const shading: Shading = shadingOf(mesh, camera, buffer);
   const tone = (field: Float32Array, level: number, smallest: number): string =>
     tracedAbove(field, width, height, level, smallest);

@@ -6,45 +6,68 @@
 import { add, normalize, type Vector3 } from '../../../src/ground/vector.ts';
 import { box } from '../../mesh/box.ts';
 import { Solid } from '../../mesh/solid.ts';
-import { lathe, tube } from '../../mesh/sweep.ts';
+import { lathe, type Turned, tube } from '../../mesh/sweep.ts';
 import { skin, skinAbove, skinAlong } from '../surface.ts';
 import { seatedOn } from './screen.ts';
 
-function headlamps(): Solid {
-  const solid = new Solid(45);
-  for (const [station, x, radius, sunk] of [
-    [0.455, 0.645, 0.062, 0.062],
-    [0.335, 0.622, 0.043, 0.05],
-  ] as const) {
-    const on = skinAbove(station, x);
-    const lamp = new Solid(45);
+// A round lamp looking along +z: sleeve, bright ring, bowl of the reflector, bulb shield, glass.
+function roundLamp(radius: number, segments: number): Solid {
+  const lamp = new Solid(40);
+  const turned = (part: string | ((ring: number) => string), profile: readonly Turned[]): void =>
     lathe(
       lamp,
-      (ring) => (ring < 2 ? 'badge-rims' : 'headlamps'),
-      [
-        [radius * 1.14, 0],
-        [radius * 1.08, 0.012],
-        [radius, 0.006],
-        [radius * 0.82, 0.018],
-        [radius * 0.45, 0.029],
-        [0, 0.033],
-      ],
-      12,
+      part,
+      profile.map(([share, height]): Turned => [share * radius, height * radius]),
+      segments,
     );
-    const normal = skin.normal(on);
+  turned(
+    (ring) => (ring < 1 ? 'headlamps' : ring < 3 ? 'badge-rims' : 'headlamps'),
+    [
+      [1.18, -0.7],
+      [1.16, 0.04],
+      [1.07, 0.18],
+      [0.96, 0.08],
+      [0.76, -0.24],
+      [0.48, -0.44],
+      [0.25, -0.5],
+    ],
+  );
+  turned('badge-rims', [
+    [0.26, -0.52],
+    [0.23, -0.18],
+    [0, -0.06],
+  ]);
+  turned('lamp-lenses', [
+    [0.97, 0.12],
+    [0.66, 0.32],
+    [0, 0.42],
+  ]);
+  return lamp;
+}
+
+function headlamps(): Solid {
+  const solid = new Solid(40);
+  for (const [station, x, radius, sunk, segments] of [
+    [0.478, 0.652, 0.064, 0.064, 20],
+    [0.338, 0.625, 0.046, 0.052, 16],
+  ] as const) {
+    const on = skinAbove(station, x);
     solid.join(
-      lamp,
-      seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(normal, [0, 0.1, 1.7]))),
+      roundLamp(radius, segments),
+      seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(skin.normal(on), [0, 0.1, 1.7]))),
     );
   }
-  return solid.mirrored();
+  return solid;
 }
+
+const inGrille = (x: number, y: number): Vector3 => {
+  const on = skinAlong(1, y, Math.abs(x));
+  return [x, on[1], on[2] - 0.03];
+};
 
 function grilleBars(): Solid {
   const solid = new Solid(40);
-  const sunk = 0.03;
-  const at = (x: number, y: number): Vector3 =>
-    add(skinAlong(1, y, Math.abs(x)), [x < 0 ? 2 * x : 0, 0, -sunk]);
+  const at = inGrille;
   for (const [y, reach] of [
     [0.258, 0.36],
     [0.287, 0.43],
@@ -53,20 +76,26 @@ function grilleBars(): Solid {
     [0.374, 0.42],
     [0.403, 0.35],
   ] as const) {
-    const path = Array.from({ length: 7 }, (_, k) => at((reach * (k - 3)) / 3, y));
+    // From side to side, so that the half kept ends square at the middle.
+    const path = Array.from({ length: 9 }, (_, k) => at((reach * (k - 4)) / 4, y));
     tube(solid, 'grille', path, { radius: 0.009, height: 0.005, sides: 4, up: [0, 1, 0] });
   }
-  for (let k = -3; k <= 3; k++) {
-    const x = k * 0.12;
-    const path = [0.24, 0.42].map((y) => add(at(x, y), [0, 0, -0.008]));
-    tube(solid, 'grille', path, { radius: 0.004, sides: 4, up: [0, 0, 1] });
-  }
+  for (const x of [0.12, 0.24, 0.36]) post(solid, at, x);
+  return solid;
+}
+const post = (solid: Solid, at: (x: number, y: number) => Vector3, x: number): void => {
+  const path = [0.24, 0.42].map((y) => add(at(x, y), [0, 0, -0.008]));
+  tube(solid, 'grille', path, { radius: 0.004, sides: 4, up: [0, 0, 1] });
+};
+function middlePost(): Solid {
+  const solid = new Solid(40);
+  post(solid, inGrille, 0);
   return solid;
 }
 
 function splitterBlade(): Solid {
   const solid = new Solid(30);
-  const count = 9;
+  const count = 12;
   const rows = Array.from({ length: count + 1 }, (_, k) => {
     const x = 0.72 * (k / count);
     const root = skinAlong(1, 0.162, x);
@@ -81,76 +110,114 @@ function splitterBlade(): Solid {
   });
   solid.grid('splitter', rows);
   solid.facingFrom(0, ([x, y, z]) => [x, y + (y - 0.154) * 60, z + 0.4]);
-  return solid.mirrored();
+  return solid;
 }
 
-function tail(): Solid {
+// Twin round lenses standing out of each tail lamp.
+function tailLamps(): Solid {
   const solid = new Solid(40);
-  // Number plate in its recess, on a dark backing.
-  const plate = skinAlong(-1, 0.505, 0);
-  box(solid, 'number-plate', add(plate, [0, 0, 0.014]), [0.245, 0.05, 0.004], 0);
-  for (const x of [-0.15, 0.15]) {
-    box(solid, 'badge-rims', [x, 0.578, plate[2] + 0.006], [0.03, 0.006, 0.01], 0);
-  }
-  // Twin round lenses standing in each tail lamp.
-  for (const x of [0.585, 0.675]) {
-    const on = skinAlong(-1, 0.683, x);
-    const lens = new Solid(50);
+  for (const x of [0.575, 0.675]) {
+    const on = skinAlong(-1, 0.701, x);
+    const lens = new Solid(40);
     lathe(
       lens,
-      (ring) => (ring < 1 ? 'badge-rims' : 'tail-lamps'),
+      (ring) => (ring < 2 ? 'badge-rims' : 'tail-lamps'),
       [
-        [0.032, -0.004],
-        [0.028, 0.007],
-        [0, 0.013],
+        [0.031, 0.002],
+        [0.03, 0.014],
+        [0.027, 0.014],
+        [0.0255, 0.01],
+        [0.019, 0.018],
+        [0.0, 0.021],
       ],
-      12,
+      18,
     );
-    for (const side of [1, -1]) {
-      const normal = skin.normal(on);
-      solid.join(
-        lens,
-        seatedOn([side * on[0], on[1], on[2]], [side * normal[0], normal[1], normal[2]]),
-      );
-    }
+    solid.join(lens, seatedOn(on, skin.normal(on)));
   }
-  // Diffuser strakes.
-  for (const x of [-0.3, -0.18, -0.06, 0.06, 0.18, 0.3]) {
-    const foot = skinAlong(-1, 0.25, Math.abs(x));
-    box(solid, 'diffuser', [x, 0.27, foot[2] + 0.06], [0.005, 0.065, 0.075], 0);
+  return solid;
+}
+
+function numberPlates(): Solid {
+  const solid = new Solid(30);
+  const rear = skinAlong(-1, 0.505, 0);
+  const front = skinAlong(1, 0.225, 0);
+  for (const [centre, half] of [
+    [add(rear, [0, 0, 0.012]), [0.245, 0.05, 0.006]],
+    [add(front, [0, -0.008, 0.008]), [0.17, 0.026, 0.006]],
+  ] as const) {
+    box(solid, 'number-plate', centre, half, 0.0025);
   }
-  for (const x of [-0.475, -0.385, 0.385, 0.475]) {
-    const pipe = new Solid(50);
+  // Lamps over the rear plate.
+  for (const x of [-0.15, 0.15]) {
+    box(solid, 'badge-rims', [x, 0.578, rear[2] + 0.004], [0.03, 0.006, 0.012], 0.003);
+  }
+  return solid;
+}
+
+/** The ramp under the tail and the strakes that stand on it. */
+function diffuserBlades(): Solid {
+  const solid = new Solid(30);
+  const ramp = [0, 0.2, 0.4, 0.555].map((x) => {
+    const behind = skinAlong(-1, 0.33, x)[2];
+    return [
+      [x, 0.352, behind + 0.02],
+      [x, 0.27, behind + 0.16],
+      [x, 0.17, behind + 0.5],
+    ] as Vector3[];
+  });
+  solid.grid('diffuser', ramp);
+  solid.facingFrom(0, ([x, y, z]) => [x, y - 1, z - 1]);
+  for (const x of [0.06, 0.18, 0.3]) {
+    const behind = skinAlong(-1, 0.3, x)[2];
+    const side = (out: number): Vector3[] =>
+      [
+        [0.35, 0.025],
+        [0.24, -0.012],
+        [0.195, -0.004],
+        [0.155, 0.36],
+        [0.2, 0.4],
+      ].map(([y, ahead]) => [x + out, y!, behind + ahead!]);
+    const from = solid.triangles.length;
+    const rings = [side(-0.0045), side(0.0045)];
+    solid.grid('diffuser', rings, { columns: true });
+    solid.fan('diffuser', rings[0]!).fan('diffuser', [...rings[1]!].reverse());
+    solid.closedFrom(from);
+  }
+  return solid;
+}
+
+function exhausts(): Solid {
+  const solid = new Solid(45);
+  for (const x of [0.384, 0.482]) {
+    const pipe = new Solid(45);
     lathe(
       pipe,
-      (ring) => (ring < 3 ? 'exhausts' : 'exhaust-bores'),
+      (ring) => (ring < 4 ? 'exhausts' : 'exhaust-bores'),
       [
-        [0.035, -0.14],
-        [0.0405, 0.003],
-        [0.037, 0.007],
-        [0.033, -0.006],
-        [0, -0.06],
+        [0.036, -0.16],
+        [0.041, -0.02],
+        [0.0435, 0.004],
+        [0.0405, 0.009],
+        [0.0365, 0.002],
+        [0.033, -0.07],
+        [0, -0.075],
       ],
-      12,
+      16,
     );
-    const foot = skinAlong(-1, 0.27, Math.abs(x));
-    solid.join(pipe, seatedOn([x, 0.268, foot[2] - 0.028], [0, 0, -1]));
+    const foot = skinAlong(-1, 0.27, x);
+    solid.join(pipe, seatedOn([x, 0.277, foot[2] - 0.024], [0, 0, -1]));
   }
   return solid;
 }
 
-function frontPlate(): Solid {
-  const solid = new Solid(30);
-  const on = skinAlong(1, 0.225, 0);
-  box(solid, 'number-plate', add(on, [0, -0.008, 0.008]), [0.17, 0.026, 0.004], 0);
-  return solid;
-}
-
-/** Nose and tail fittings. */
-export const ends = (): Solid[] => [
+/** The left half of the nose and tail fittings. */
+export const endsLeft = (): Solid[] => [
   headlamps(),
   grilleBars(),
   splitterBlade(),
-  tail(),
-  frontPlate(),
+  tailLamps(),
+  diffuserBlades(),
+  exhausts(),
 ];
+/** What lies across the middle. */
+export const endsMiddle = (): Solid[] => [middlePost(), numberPlates()];

@@ -19,32 +19,45 @@ function badges(): Solid {
       one,
       (ring) => (ring < 3 ? 'badge-rims' : 'badges'),
       [
-        [1, -0.006],
-        [1, 0.004],
-        [0.93, 0.006],
-        [0.8, 0.0045],
+        [1.01, -0.004],
+        [0.97, 0.0065],
+        [0.88, 0.0075],
+        [0.84, 0.0045],
+        [0.5, 0.006],
         [0, 0.0065],
       ],
-      16,
+      18,
     );
     const seat = seatedOn(on, skin.normal(on));
     solid.join(one, ([x, y, z]) => seat([x * wide, y * high, z]));
   };
   shield(skinAlong(1, 0.545, 0), 0.044, 0.03);
-  shield(skinAlong(-1, 0.683, 0), 0.05, 0.026);
-  // A bar on each front wing.
-  for (const side of [1, -1]) {
-    const on = skinBeside(1.3, 0.625);
-    const normal = skin.normal(on);
-    const bar = new Solid(30);
-    box(bar, 'badge-rims', [0, 0, 0], [0.052, 0.013, 0.004], 0);
-    box(bar, 'badges', [0, 0, 0.003], [0.047, 0.0085, 0.0025], 0);
-    solid.join(
-      bar,
-      seatedOn([side * on[0], on[1], on[2]], [side * normal[0], normal[1], normal[2]]),
-    );
-  }
+  shield(skinAlong(-1, 0.7, 0), 0.05, 0.028);
   return solid;
+}
+
+/** A plate on the front wing: a bright rim round a sunk face. */
+function wingBadge(): Solid {
+  const solid = new Solid(30);
+  const on = skinBeside(1.3, 0.625);
+  const loop = (wide: number, high: number, proud: number): Vector3[] =>
+    Array.from({ length: 16 }, (_, k) => {
+      const angle = ((k + 0.5) * Math.PI) / 8;
+      const [c, s] = [Math.cos(angle), Math.sin(angle)];
+      const square = (v: number): number => Math.sign(v) * Math.abs(v) ** 0.3;
+      return [wide * square(c), high * square(s), proud];
+    });
+  const rings = [
+    loop(0.0545, 0.015, -0.004),
+    loop(0.052, 0.0125, 0.0065),
+    loop(0.0485, 0.0095, 0.0065),
+    loop(0.0475, 0.0085, 0.004),
+  ];
+  const bar = new Solid(30);
+  bar.grid('badge-rims', rings, { columns: true });
+  bar.fan('badges', rings[3]!);
+  bar.facingFrom(0, ([x, y, z]) => [x * 1.2, y * 1.2, z + 0.02]);
+  return solid.join(bar, seatedOn(on, skin.normal(on)));
 }
 
 function fuelCap(): Solid {
@@ -115,7 +128,7 @@ function handles(): Solid {
     12,
   );
   solid.join(lock, seatedOn(skinBeside(2.5, 0.635), normal));
-  return solid.mirrored();
+  return solid;
 }
 
 function slats(): Solid {
@@ -129,7 +142,7 @@ function slats(): Solid {
     const on = skinBeside(middle, y);
     box(solid, 'side-vents', add(on, [-0.012, 0, 0]), [0.009, 0.0055, 0.058], 0);
   }
-  return solid.mirrored();
+  return solid;
 }
 
 function louvres(): Solid {
@@ -154,36 +167,51 @@ function louvres(): Solid {
     const middle = row(0.035, 0.003)[1]!;
     solid.facingFrom(from, (centre) => add(centre, scale(subtract(centre, middle), 1)));
   }
-  return solid.mirrored();
+  return solid;
 }
 
 function hoops(): Solid {
-  const solid = new Solid(45);
-  for (const middle of [0.355, -0.355]) {
-    const arc = Array.from({ length: 10 }, (_, k): Vector3 => {
-      const angle = Math.PI * (1 - k / 9);
-      return placed(2.83, 0.99 + 0.105 * Math.sin(angle), middle + 0.15 * Math.cos(angle));
+  const solid = new Solid(60);
+  const [middle, half, bend] = [0.355, 0.152, 0.1];
+  const corner = (side: 1 | -1): Vector3[] =>
+    Array.from({ length: 8 }, (_, k) => {
+      const angle = (Math.PI / 2) * (side === 1 ? 1 - k / 7 : k / 7);
+      const out = half - bend + bend * Math.sin(side === 1 ? Math.PI / 2 - angle : angle);
+      const high = bend * Math.cos(side === 1 ? Math.PI / 2 - angle : angle);
+      return placed(2.83, 0.996 + high, middle + side * out);
     });
-    const path = [
-      placed(2.85, 0.83, middle - 0.152),
-      placed(2.838, 0.92, middle - 0.151),
-      ...arc,
-      placed(2.838, 0.92, middle + 0.151),
-      placed(2.85, 0.83, middle + 0.152),
-    ];
-    const from = solid.triangles.length;
-    tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 6, up: [0, 0, 1] });
-    solid.closedFrom(from);
+  const path = [
+    placed(2.856, 0.82, middle - half),
+    placed(2.838, 0.92, middle - half),
+    ...corner(-1).reverse(),
+    ...corner(1),
+    placed(2.838, 0.92, middle + half),
+    placed(2.856, 0.82, middle + half),
+  ];
+  const from = solid.triangles.length;
+  tube(solid, 'roll-hoops', path, { radius: 0.019, sides: 8, up: [0, 0, 1] });
+  solid.closedFrom(from);
+  // A collar where each leg meets the deck.
+  for (const side of [1, -1]) {
+    const on = skinAbove(2.852, middle + side * half);
+    const collar = new Solid(40);
+    lathe(
+      collar,
+      'roll-hoops',
+      [
+        [0.034, -0.01],
+        [0.034, 0.004],
+        [0.03, 0.008],
+        [0.018, 0.009],
+      ],
+      14,
+    );
+    solid.join(collar, seatedOn(on, skin.normal(on), [0, 0, -1]));
   }
   return solid;
 }
 
-/** Every fitting. */
-export const fittings = (): Solid[] => [
-  badges(),
-  fuelCap(),
-  handles(),
-  slats(),
-  louvres(),
-  hoops(),
-];
+/** The left half of the fittings. */
+export const fittingsLeft = (): Solid[] => [wingBadge(), handles(), slats(), louvres(), hoops()];
+/** Those of the middle, and the fuel cap, which is on the right only. */
+export const fittingsMiddle = (): Solid[] => [badges(), fuelCap()];

@@ -61,6 +61,11 @@ function frame(): Solid {
     up: [0, 0.75, 0.65],
   });
   solid.closedFrom(from);
+  return solid;
+}
+
+function cabinMirror(): Solid {
+  const solid = new Solid(40);
   // Cabin mirror: a rounded case hung from the header, glass to the driver.
   tube(
     solid,
@@ -108,8 +113,8 @@ function doorMirrors(): Solid {
     [0.048, 0.99],
     [0.05, 0.9],
   ].map(([along, size]) =>
-    Array.from({ length: 12 }, (_, k): Vector3 => {
-      const angle = (k / 12) * 2 * Math.PI;
+    Array.from({ length: 16 }, (_, k): Vector3 => {
+      const angle = (k / 16) * 2 * Math.PI;
       const [c, s] = [Math.cos(angle), Math.sin(angle)];
       const square = (v: number): number => Math.sign(v) * Math.abs(v) ** 0.78;
       return add(centre, [
@@ -137,14 +142,14 @@ function doorMirrors(): Solid {
     stalk,
     'mirror-stalks',
     [
-      placed(1.715, 0.79, 0.715),
-      placed(1.715, 0.83, 0.742),
-      placed(1.72, 0.873, 0.8),
+      add(skinAbove(1.71, 0.7), [-0.006, -0.015, 0]),
+      add(skinAbove(1.712, 0.71), [0.004, 0.022, 0]),
+      placed(1.718, 0.866, 0.775),
       placed(1.725, 0.9, 0.85),
     ],
     { radius: 0.013, height: 0.02, sides: 8, up: [0, 0, 1] },
   );
-  return solid.join(stalk).mirrored();
+  return solid.join(stalk);
 }
 
 /** A unit frame looking out along `outward`, kept upright. */
@@ -159,5 +164,7 @@ export function seatedOn(
   return (p) => add(point, add(add(scale(x, p[0]), scale(y, p[1])), scale(z, p[2])));
 }
 
-/** Screen, wipers and mirrors. */
-export const screen = (): Solid[] => [glass(), frame(), wipers(), doorMirrors()];
+/** The left half of the screen, its frame and the door mirror. */
+export const screenLeft = (): Solid[] => [glass(), frame(), doorMirrors()];
+/** Wipers, which sweep side by side, and the cabin mirror. */
+export const screenMiddle = (): Solid[] => [wipers(), cabinMirror()];
