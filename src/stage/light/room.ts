@@ -3,7 +3,8 @@
  * one ahead and one behind, a dome that is lighter overhead, and a grey bench.
  *
  * Radiances are relative: 1 is a perfect white in even light. A perfect white that lies flat under
- * the box comes out near 0.95, so paper stays unclipped and highlights have room above it. Lengths
+ * the box comes out near 1; highlights
+ * above that roll off, so that paper keeps its tone. Lengths
  * in full-size metres about a car that stands at the origin. Light is always neutral: what a lamp
  * does to a finish is worked out from spectra, never by tinting the room. All our judgement, after
  * the grey, even surround of colour-matching practice.
@@ -38,7 +39,7 @@ const strip = (x: number): Panel => ({
   halfAcross: 0.38,
   along: [0, 0, 1],
   halfAlong: 2.9,
-  radiance: 4.8,
+  radiance: 6,
 });
 const end = (z: number): Panel => ({
   centre: [0, 2.6, z],
@@ -46,7 +47,7 @@ const end = (z: number): Panel => ({
   halfAcross: 0.34,
   along: [1, 0, 0],
   halfAlong: 2.2,
-  radiance: 4.8,
+  radiance: 6,
 });
 
 /** The room every car is shown in. */
@@ -58,17 +59,17 @@ export const softboxRoom: Room = {
       halfAcross: 0.24,
       along: [0, 0, 1],
       halfAlong: 2.7,
-      radiance: 7.2,
+      radiance: 8.8,
     },
     strip(5.2),
     strip(-5.2),
     end(7),
     end(-7),
   ],
-  zenith: 0.5,
-  horizon: 0.3,
-  far: 0.42,
-  floor: 0.2,
+  zenith: 0.34,
+  horizon: 0.22,
+  far: 0.4,
+  floor: 0.18,
 };
 
 /** The same room with every light so many times as strong. */

@@ -47,6 +47,7 @@ uniform bool uIsGlass;
 ${roomGlsl}
 
 /** Cosines of 15°, 45° and 110° from the mirror direction. */
+const float ONCE_MORE = 0.09;
 const vec3 ASPECULAR = vec3(0.9659, 0.7071, -0.3420);
 
 float hash(vec3 p) {
@@ -74,6 +75,23 @@ vec4 noise(vec3 p) {
     k1 + k4 * u.y + k6 * u.z + k7 * u.y * u.z,
     k2 + k5 * u.z + k4 * u.x + k7 * u.z * u.x,
     k3 + k6 * u.x + k5 * u.y + k7 * u.x * u.y));
+}
+/** Tilt of the flake nearest to p; flakes lie scattered, one to a cell of size 1. */
+vec3 flakeAt(vec3 p) {
+  vec3 corner = floor(p - 0.5);
+  vec3 tilt = vec3(0.0);
+  float nearest = 9.0;
+  for (int k = 0; k < 8; k++) {
+    vec3 cell = corner + vec3(k & 1, (k >> 1) & 1, k >> 2);
+    vec3 lies = hash3(cell);
+    vec3 way = cell + 0.15 + 0.7 * lies - p;
+    float far = dot(way, way);
+    if (far < nearest) {
+      nearest = far;
+      tilt = lies.yzx;
+    }
+  }
+  return tilt;
 }
 /** The two coordinates of the plane a surface mostly lies in. */
 vec2 laidFlat(vec3 p, vec3 n) {
@@ -180,7 +198,8 @@ void main() {
   vec3 b = -4.7951 * hue + 0.6417;
   vec3 c = 2.7552 * hue + 0.6903;
   vec3 shade = max(vec3(vShade), ((vShade * a + b) * vShade + c) * vShade);
-  thrown *= shade;
+  // Light that has come off other surfaces reaches even the foot of the cabin.
+  thrown *= ONCE_MORE + (1.0 - ONCE_MORE) * shade;
 
   // Upright fibres catch light at the rim.
   thrown += bloom * (body * 0.8 + 0.02) * white * pow(1.0 - nv, 3.0) * vShade;
@@ -200,7 +219,7 @@ void main() {
   float contrast = sparkle * min(1.0, 1.6 / many);
   if (contrast > 0.02) {
     float size = flake * many;
-    vec3 tilt = hash3(floor(vPlace / size)) * 2.0 - 1.0;
+    vec3 tilt = flakeAt(vPlace / size) * 2.0 - 1.0;
     vec3 m = normalize(n + 0.34 * tilt);
     float lit = roomSeen(vPlace, reflect(-v, m), 0.28);
     float even_ = roomSeen(vPlace, r, 0.62);
