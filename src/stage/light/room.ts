@@ -36,18 +36,18 @@ export const mostPanels = 5;
 const strip = (x: number): Panel => ({
   centre: [x, 2.1, 0],
   across: [0, 1, 0],
-  halfAcross: 0.38,
+  halfAcross: 0.5,
   along: [0, 0, 1],
-  halfAlong: 2.9,
-  radiance: 6,
+  halfAlong: 3.2,
+  radiance: 7,
 });
 const end = (z: number): Panel => ({
   centre: [0, 2.6, z],
   across: [0, 1, 0],
-  halfAcross: 0.34,
+  halfAcross: 0.5,
   along: [1, 0, 0],
-  halfAlong: 2.2,
-  radiance: 6,
+  halfAlong: 2.4,
+  radiance: 7,
 });
 
 /** The room every car is shown in. */
@@ -59,7 +59,7 @@ export const softboxRoom: Room = {
       halfAcross: 0.24,
       along: [0, 0, 1],
       halfAlong: 2.7,
-      radiance: 8.8,
+      radiance: 6.4,
     },
     strip(5.2),
     strip(-5.2),
@@ -68,8 +68,8 @@ export const softboxRoom: Room = {
   ],
   zenith: 0.34,
   horizon: 0.22,
-  far: 0.4,
-  floor: 0.18,
+  far: 0.32,
+  floor: 0.16,
 };
 
 /** The same room with every light so many times as strong. */
