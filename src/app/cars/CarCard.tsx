@@ -1,13 +1,16 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
 import { useEffect, useRef, useState } from 'react';
-import { type Alternative, assignmentOf, finishesByRef } from '../../build/build.ts';
+import type { Alternative } from '../../build/build.ts';
 import type { View } from '../opening/garage.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
-import { usePointing } from '../pointing.ts';
 import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { useWork } from '../store.ts';
+import { Blink } from './card/Blink.tsx';
+import { Stand, Steer } from './card/Stand.tsx';
+import { Told } from './card/Told.tsx';
+import { Worn } from './card/Worn.tsx';
 import { carElementId } from './element.ts';
 import { Picture } from './Picture.tsx';
 
@@ -28,11 +31,16 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
           <Letter letter={letter} /> {alternative.name}
         </h2>
         {sheet === undefined ? null : <Overall value={sheet.overall} />}
+        <Worn alternative={alternative} letter={letter} />
       </header>
       <div className="picture-frame">
         <Picture alternative={alternative} letter={letter} view={view} />
-        <div className="stand" data-stand={alternative.id} />
-        <Pointed alternative={alternative} />
+        <Stand alternative={alternative.id} letter={letter} />
+        <Told alternative={alternative} letter={letter} />
+        <div className="car-tools">
+          <Blink alternative={alternative.id} letter={letter} />
+          <Steer />
+        </div>
       </div>
       <div className="car-verdict">
         {sheet?.broken.map((sentence) => (
@@ -43,21 +51,6 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
         {worst === undefined ? <p>Nothing to remark.</p> : <Finding evidence={worst} />}
       </div>
     </article>
-  );
-}
-
-/** Name and finish of the part being pointed at; the part table says the same to screen readers. */
-function Pointed({ alternative }: { alternative: Alternative }) {
-  const { build } = useWork();
-  const lit = usePointing(({ parts }) => parts);
-  const part = lit.length === 1 ? build.parts.find(({ id }) => id === lit[0]) : undefined;
-  if (part === undefined) return null;
-  const ref = assignmentOf(build, alternative).get(part.id) ?? '';
-  const finish = finishesByRef(build).get(ref);
-  return (
-    <p className="pointed" aria-hidden="true">
-      <strong>{part.name}</strong> {finish?.name}
-    </p>
   );
 }
 

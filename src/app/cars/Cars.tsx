@@ -7,11 +7,14 @@ import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { CarCard } from './CarCard.tsx';
 import { Conditions } from './Conditions.tsx';
+import { Foot } from './Foot.tsx';
 
 /** Switches and cars. */
 export function Cars() {
   const { build, car } = useWork();
-  const { place, places, liveness } = useViewing();
+  const place = useViewing((viewing) => viewing.place);
+  const places = useViewing((viewing) => viewing.places);
+  const liveness = useViewing((viewing) => viewing.liveness);
   const cars = useRef<HTMLDivElement>(null);
   const view = car.views.find(({ id }) => id === place) ?? car.views[0];
   if (view === undefined) return <p className="waiting">The pictures of this car are missing.</p>;
@@ -33,6 +36,7 @@ export function Cars() {
         ))}
         {build.alternatives.length === 0 ? null : <Live within={cars} />}
       </div>
+      {build.alternatives.length === 0 ? null : <Foot strip={cars} />}
       <Conditions
         places={liveness === 'live' ? places : car.views}
         place={liveness === 'live' ? place : view.id}

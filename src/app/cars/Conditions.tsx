@@ -1,7 +1,9 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import type { LightId } from '../../colour/illuminant.ts';
+import { useViewing } from '../live/viewing.ts';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
+import { Toggle } from './Toggle.tsx';
 
 const lights: readonly { value: LightId; name: string; note?: string }[] = [
   { value: 'D65', name: 'Daylight' },
@@ -46,12 +48,54 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
         options={isOurs ? distances : [own, ...distances]}
         onChoose={(chosen) => look({ distanceMm: chosen })}
       />
+      <TrueSize />
       <Choice
         legend="View"
         value={place}
         options={places.map(({ id, name }) => ({ value: id, name }))}
         onChoose={onPlace}
       />
+      <Marking />
     </div>
+  );
+}
+
+/** Whether the cars are as large as the built model would look; drawings cannot be. */
+function TrueSize() {
+  const isLive = useViewing(({ liveness }) => liveness === 'live');
+  const isOn = useViewing(({ isTrueSize }) => isTrueSize);
+  const overflow = useViewing((viewing) => viewing.overflow);
+  if (!isLive) return null;
+  return (
+    <div className="true-size">
+      <Toggle
+        name="True size"
+        title="As large as the built model looks from there, on a screen at arm’s length (0.7 m)"
+        isOn={isOn}
+        onChange={(isTrueSize) => useViewing.setState({ isTrueSize })}
+      />
+      <p role="status">{isOn ? sizeSentence(overflow) : ''}</p>
+    </div>
+  );
+}
+
+/** What to know of a car at true size that is `overflow` times as large as its place. */
+function sizeSentence(overflow: number): string {
+  if (overflow <= 1) return 'For a screen at arm’s length (0.7 m).';
+  const times = Number.isFinite(overflow) ? `${overflow.toFixed(1)} times` : 'far';
+  return `Larger than its place here by ${times}; step back or use a larger window.`;
+}
+
+/** Whether parts that differ between the alternatives have a dashed line round them. */
+function Marking() {
+  const isOn = useViewing(({ isMarking }) => isMarking);
+  if (useWork().build.alternatives.length < 2) return null;
+  return (
+    <Toggle
+      name="Mark differences"
+      title="A dashed line round every part whose finish differs between the alternatives"
+      isOn={isOn}
+      onChange={(isMarking) => useViewing.setState({ isMarking })}
+    />
   );
 }

@@ -11,6 +11,8 @@ export interface Met {
   readonly alternative: string;
   /** Id of the part in the car's sight table; undefined beside the car. */
   readonly carPart: string | undefined;
+  /** The stand itself, CSS pixels of the window. */
+  readonly box: DOMRect;
 }
 
 /** Part of the car at a point of any stand, −1…1 across it and upward. */
@@ -36,7 +38,7 @@ export function metAt(x: number, y: number): Met | undefined {
     const box = stand.getBoundingClientRect();
     const strip = stand.closest('.cars')?.getBoundingClientRect() ?? box;
     if (!holds(box, x, y) || !holds(strip, x, y)) continue;
-    return { alternative: stand.dataset.stand ?? '', carPart: carPartIn(stand, box, x, y) };
+    return { alternative: stand.dataset.stand ?? '', carPart: carPartIn(stand, box, x, y), box };
   }
   return undefined;
 }

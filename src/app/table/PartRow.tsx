@@ -3,6 +3,7 @@ import { finishesByRef, letterOf } from '../../build/build.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
+import { carries } from './carrying.ts';
 import { startChoosing } from './choosing.ts';
 import { Elsewhere } from './Elsewhere.tsx';
 import { type Row, standingOf } from './rows.ts';
@@ -29,12 +30,14 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
           <span className="part-standing">{standingOf(part)}</span>
         </th>
         {build.alternatives.map((alternative, at) => {
-          const finish = finishes.get(refs[at] ?? '');
+          const ref = refs[at] ?? '';
+          const finish = finishes.get(ref);
           return (
             <td key={alternative.id}>
               <button
                 type="button"
                 className="cell"
+                {...(finish && carries(ref))}
                 data-cell={`${alternative.id}/${part.id}`}
                 aria-haspopup="dialog"
                 onClick={({ currentTarget }) =>

@@ -7,6 +7,7 @@ import { letterOf } from '../../build/build.ts';
 import { Letter } from '../pieces/Letter.tsx';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
+import { Carried } from './Carried.tsx';
 import { PartRow } from './PartRow.tsx';
 import { type Row, rowsOf } from './rows.ts';
 
@@ -23,7 +24,11 @@ export function PartTable() {
     <section className="part-table" aria-labelledby="parts-title">
       <h2 id="parts-title" className="section-title">
         Parts
-        <small>Press a spoon to try another; press a part to ask where its colour appears.</small>
+        <small>
+          Press a spoon to try another, or <span className="for-mouse">drag it onto a car</span>
+          <span className="for-finger">rest a finger on it and carry it to a car</span>; press a
+          part to ask where its colour appears.
+        </small>
       </h2>
       <div className="table-strip" {...scrollable('Part table')}>
         <table>
@@ -46,6 +51,7 @@ export function PartTable() {
           <Folded title="settled" rows={alikeSettled} columns={columns} />
         </table>
       </div>
+      <Carried />
     </section>
   );
 }

@@ -15,6 +15,7 @@ import {
 import { bottlesOf } from '../../finish/finish.ts';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
+import { carries } from './carrying.ts';
 
 /** More spoons than this are searched rather than scanned. */
 const mostShown = 48;
@@ -41,7 +42,7 @@ export function SpoonRack({ build, part, chosen, onChoose }: SpoonRackProps) {
   const spoons = (list: readonly EmbeddedFinish[]) => (
     <div className="rack">
       {list.map((finish) => (
-        <label key={refOf(finish)}>
+        <label key={refOf(finish)} {...carries(refOf(finish))}>
           <input
             type="radio"
             name={name}

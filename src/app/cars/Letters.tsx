@@ -1,0 +1,73 @@
+/**
+ * Where the cars do not fit side by side: a letter for each, which brings it into sight. A finger on
+ * a car turns it, so the strip is moved from here or by swiping on words.
+ */
+import { type RefObject, useEffect, useState } from 'react';
+import { type Alternative, letterOf } from '../../build/build.ts';
+import { carElementId } from './element.ts';
+
+interface LettersProps {
+  readonly alternatives: readonly Alternative[];
+  /** The strip that scrolls. */
+  readonly strip: RefObject<HTMLElement | null>;
+}
+
+/** The row of letters; nothing where every car is in sight. */
+export function Letters({ alternatives, strip }: LettersProps) {
+  const { isCut, first } = useStrip(strip, alternatives.map(({ id }) => id).join());
+  if (!isCut) return null;
+  return (
+    <nav className="letters" aria-label="Cars">
+      {alternatives.map(({ id, name }, at) => (
+        <button
+          key={id}
+          type="button"
+          aria-label={`${letterOf(at)}, ${name}`}
+          aria-current={at === first}
+          onClick={() =>
+            document
+              .getElementById(carElementId(id))
+              ?.scrollIntoView({ block: 'nearest', inline: 'start' })
+          }
+        >
+          {letterOf(at)}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+interface Cut {
+  readonly isCut: boolean;
+  /** Position of the first car that is mostly in sight. */
+  readonly first: number;
+}
+
+function useStrip(strip: RefObject<HTMLElement | null>, key: string): Cut {
+  const [cut, setCut] = useState<Cut>({ isCut: false, first: 0 });
+  useEffect(() => {
+    const element = strip.current;
+    if (element === null || key === '') return;
+    const read = (): void => {
+      const { scrollLeft, scrollWidth, clientWidth } = element;
+      const wide = element.querySelector('.car')?.clientWidth ?? clientWidth;
+      const isCut = scrollWidth > clientWidth + 1;
+      const isAtEnd = scrollLeft + clientWidth >= scrollWidth - 1;
+      const count = key.split(',').length;
+      const inSight = Math.max(1, Math.round(clientWidth / wide));
+      const first = isAtEnd ? count - inSight : Math.round(scrollLeft / wide);
+      setCut((before) =>
+        before.isCut === isCut && before.first === first ? before : { isCut, first },
+      );
+    };
+    read();
+    const watching = new ResizeObserver(read);
+    watching.observe(element);
+    element.addEventListener('scroll', read, { passive: true });
+    return () => {
+      watching.disconnect();
+      element.removeEventListener('scroll', read);
+    };
+  }, [strip, key]);
+  return cut;
+}
