@@ -32,7 +32,7 @@ export interface Thinning {
 /** Thins the shell's cells in place. */
 export function thin(shell: Shell, limits: Thinning): void {
   const net = new Net(shell, limits);
-  for (let pass = 0; pass < 6; pass++) if (net.pass() === 0) break;
+  for (let pass = 0; pass < 30; pass++) if (net.pass() === 0) break;
   shell.cells = net.cells.filter((cell): cell is Cell => cell !== undefined);
 }
 

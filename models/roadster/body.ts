@@ -30,7 +30,9 @@ const curves: readonly [Outline, longest: number][] = [
   [outline.plateRecess, 0.045],
   [outline.grille, 0.05],
   [outline.diffuser, 0.05],
-  [outline.bonnet, 0.07],
+  [outline.bonnet, 0.036],
+  [outline.engineCover, 0.05],
+  [outline.door, 0.06],
   [outline.arch, 0.07],
   [outline.cabin, 0.08],
 ];
@@ -38,7 +40,7 @@ const finest = 0.014;
 /** Longest edge within a domed lens. */
 const lensFine = 0.032;
 /** How far a mirrored line may bend within an edge, radians, and an edge stray, metres. */
-const bendMost = 0.044;
+const bendMost = 0.023;
 const strayMost = 0.0025;
 
 /** Halves edges until outlines run smoothly and reflections bend evenly. */
@@ -137,7 +139,7 @@ const isSkin = (part: string): boolean => !isHole(part);
 export function bodyFacets(): Facet[] {
   const shell = scored();
   shell.paint(partAt);
-  thin(shell, { bend: bendMost, stray: strayMost, line: 0.0008, longest: 0.3, isKept });
+  thin(shell, { bend: bendMost, stray: strayMost, line: 0.0005, longest: 0.3, isKept });
   return [
     ...shell.facets(isSkin),
     ...lenses(shell),

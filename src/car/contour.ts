@@ -4,6 +4,7 @@
  * the outlines of everything above a level (marching squares). Staircases are smoothed by binomial
  * averaging, then thinned by Douglas–Peucker. Coordinates in pixels, corner of the picture at 0, 0.
  */
+import { nearestSeed } from './thickness.ts';
 
 export type Point = readonly [x: number, y: number];
 export type Ring = readonly Point[];
@@ -265,3 +266,37 @@ export const areaOf = (ring: Ring): number =>
       return sum + x * ny - nx * y;
     }, 0) / 2,
   );
+
+/** Patches of fewer pixels are given to what surrounds them. */
+const speckPx = 14;
+
+/** Labels with small patches given to the nearest larger one. */
+export function withoutSpecks(label: Int16Array, width: number, height: number): Int16Array {
+  const patch = new Int32Array(label.length).fill(-1);
+  const isKept = new Uint8Array(label.length);
+  const queue: number[] = [];
+  for (let start = 0; start < label.length; start++) {
+    if (patch[start]! >= 0) continue;
+    queue.length = 0;
+    queue.push(start);
+    patch[start] = start;
+    for (let head = 0; head < queue.length; head++) {
+      const at = queue[head]!;
+      const x = at % width;
+      for (const there of [
+        x > 0 ? at - 1 : -1,
+        x < width - 1 ? at + 1 : -1,
+        at - width,
+        at + width,
+      ]) {
+        if (there < 0 || there >= label.length || patch[there]! >= 0) continue;
+        if (label[there] !== label[start]) continue;
+        patch[there] = start;
+        queue.push(there);
+      }
+    }
+    if (queue.length >= speckPx) for (const at of queue) isKept[at] = 1;
+  }
+  const nearest = nearestSeed(isKept, width, height);
+  return label.map((own, at) => (nearest[at]! < 0 ? own : label[nearest[at]!]!));
+}

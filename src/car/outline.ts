@@ -14,12 +14,12 @@ import {
   type Ring,
   ringsOf,
   thinned,
+  withoutSpecks,
 } from './contour.ts';
 import { boundsOf, type Mesh, middleOf, radiusOf } from './mesh.ts';
 import { type Camera, type IdBuffer, rasterise } from './raster.ts';
 import { type Shading, shadingOf, softened } from './shade.ts';
 import { labelsOf } from './sight.ts';
-import { nearestSeed } from './thickness.ts';
 import { cameraAt, directionOf, type Frame, frameOf } from './viewpoint.ts';
 
 /** A picture of the car: what it frames and from where. */
@@ -69,14 +69,12 @@ export const views: readonly View[] = [
   view('side', 'side', 'car', 90, 5, 16000, 1400),
   view('front', 'three-quarter front', 'car', 38, 16, 9600, 1400),
   view('rear', 'three-quarter rear', 'car', 142, 18, 9600, 1400),
-  view('cabin', 'into the cabin', 'cabin', -122, 49, 6200, 1240, { room: 0.88, squareness: 3 }),
+  view('cabin', 'into the cabin', 'cabin', -131, 46, 6200, 1220, { room: 0.95, squareness: 3.6 }),
   view('wheel', 'front wheel', 'wheel-front', 76, 5, 6000, 1000, { room: 1.2, squareness: 2.5 }),
 ];
 
 /** Drawing units per pixel, so that whole numbers are fine enough. */
 const perPixel = 2;
-/** Patches of fewer pixels are given to what surrounds them. */
-const speckPx = 14;
 /** How far a line may stray from the traced one, pixels. */
 const partTolerance = 0.4;
 const toneTolerance = 0.7;
@@ -100,11 +98,10 @@ const glosses = [0.02, 0.45] as const;
 export function traceView(mesh: Mesh, view: View): string {
   const { camera, width, height } = framed(mesh, view);
   const isGlass = (node: number): boolean => mesh.parts[mesh.nodes[node]!.part]!.isGlass;
-  const solid = cropped(
-    view,
-    rasterise(mesh, camera, width, height, (node) => !isGlass(node)),
-  );
-  const glass = cropped(view, rasterise(mesh, camera, width, height, isGlass));
+  const drawn = (isDrawn: (node: number) => boolean): IdBuffer =>
+    cropped(view, rasterise(mesh, camera, width, height, isDrawn));
+  const solid = drawn((node) => !isGlass(node));
+  const glass = drawn(isGlass);
   const label = withoutSpecks(labelsOf(mesh, solid).label, width, height);
   const chains = chainsOf(label, width, height, partTolerance);
   const drawing = [
@@ -133,10 +130,10 @@ function framed(
   const spread = spreadOf(mesh, rough, frame);
   const shift = (axis: 0 | 1 | 2): number =>
     middleOf(box)[axis] + distance * (rough.right[axis] * spread.x + rough.up[axis] * spread.y);
-  const room = crop?.room ?? 1.03;
-  const camera = cameraAt([shift(0), shift(1), shift(2)], direction, distance, spread.halfX * room);
-  const roomBelow = crop?.room ?? 1.06;
-  const height = 2 * Math.ceil((width * spread.halfY * roomBelow) / (2 * spread.halfX * room));
+  const [across, down] = crop ? [crop.room, crop.room] : [1.03, 1.06];
+  const halfTangent = spread.halfX * across;
+  const camera = cameraAt([shift(0), shift(1), shift(2)], direction, distance, halfTangent);
+  const height = 2 * Math.ceil((width * spread.halfY * down) / (2 * halfTangent));
   return { camera, width, height };
 }
 
@@ -161,12 +158,8 @@ function spreadOf(mesh: Mesh, camera: Camera, frame: Frame) {
     }
   }
   if (frame === 'car') for (const place of shadowOutline(mesh, shadowReach)) take(place);
-  return {
-    x: (left + right) / 2,
-    y: (low + high) / 2,
-    halfX: (right - left) / 2,
-    halfY: (high - low) / 2,
-  };
+  const [x, y] = [(left + right) / 2, (low + high) / 2];
+  return { x, y, halfX: right - x, halfY: high - y };
 }
 
 /** The buffer with nothing beyond the view's rounded frame. */
@@ -181,37 +174,6 @@ function cropped({ crop }: View, buffer: IdBuffer): IdBuffer {
     depth[at] = Infinity;
   }
   return buffer;
-}
-
-/** Labels with small patches given to the nearest larger one. */
-function withoutSpecks(label: Int16Array, width: number, height: number): Int16Array {
-  const patch = new Int32Array(label.length).fill(-1);
-  const isKept = new Uint8Array(label.length);
-  const queue: number[] = [];
-  for (let start = 0; start < label.length; start++) {
-    if (patch[start]! >= 0) continue;
-    queue.length = 0;
-    queue.push(start);
-    patch[start] = start;
-    for (let head = 0; head < queue.length; head++) {
-      const at = queue[head]!;
-      const x = at % width;
-      for (const there of [
-        x > 0 ? at - 1 : -1,
-        x < width - 1 ? at + 1 : -1,
-        at - width,
-        at + width,
-      ]) {
-        if (there < 0 || there >= label.length || patch[there]! >= 0) continue;
-        if (label[there] !== label[start]) continue;
-        patch[there] = start;
-        queue.push(there);
-      }
-    }
-    if (queue.length >= speckPx) for (const at of queue) isKept[at] = 1;
-  }
-  const nearest = nearestSeed(isKept, width, height);
-  return label.map((own, at) => (nearest[at]! < 0 ? own : label[nearest[at]!]!));
 }
 
 function partPaths(

@@ -149,7 +149,7 @@ function louvres(): Solid {
   const solid = new Solid(30);
   for (let k = 0; k < 5; k++) {
     const station = 3.07 + k * 0.1;
-    const outs = [0.29, 0.35, 0.415 - k * 0.005];
+    const outs = [0, 0.25, 0.5, 0.75, 1].map((share) => 0.29 + share * (0.125 - k * 0.005));
     const row = (back: number, lift: number): Vector3[] =>
       outs.map((x) => {
         const on = skinAbove(station + back, x);
@@ -159,12 +159,12 @@ function louvres(): Solid {
     const [foot, rise, lip] = [row(0, -0.002), row(0.03, 0.01), row(0.056, 0.017)];
     const heel = row(0.05, -0.003);
     solid.grid((line) => (line === 2 ? 'panel-gaps' : 'engine-cover'), [foot, rise, lip, heel]);
-    for (const end of [0, 2]) {
+    for (const end of [0, outs.length - 1]) {
       solid.triangle('engine-cover', foot[end]!, rise[end]!, heel[end]!);
       solid.triangle('engine-cover', heel[end]!, rise[end]!, lip[end]!);
     }
     // Seen from a point inside the wedge, every face points away.
-    const middle = row(0.035, 0.003)[1]!;
+    const middle = row(0.035, 0.003)[2]!;
     solid.facingFrom(from, (centre) => add(centre, scale(subtract(centre, middle), 1)));
   }
   return solid;
