@@ -69,7 +69,7 @@ void main() {
   vec2 edge = smoothstep(vec2(0.5), vec2(0.36), abs(vAt - 0.5));
   // The shadow ends softly where the view ends, so that views have no edges.
   vec2 inView = (gl_FragCoord.xy - uView.xy) / uView.zw;
-  vec2 rim = smoothstep(vec2(0.0), vec2(0.05), min(inView, 1.0 - inView));
+  vec2 rim = smoothstep(vec2(0.0), vec2(0.1), min(inView, 1.0 - inView));
   float all = edge.x * edge.y * rim.x * rim.y;
   shadow = vec4(0.0, 0.0, 0.0, 0.82 * pow(kept, 1.15) * all);
 }`,

@@ -127,6 +127,7 @@ void main() {
   vec3 v = normalize(cameraPosition - vPlace);
   vec3 n = normalize(vNormal);
   float pixel = length(fwidth(vPlace)) * 0.7;
+  float bent = min(0.3, 0.12 * length(fwidth(n)));
   float tone = 1.0;
 
   if (grain == 1) {
@@ -210,7 +211,8 @@ void main() {
   vec2 lobe = vec2(-1.04, 1.04) * bend + q.zw;
   float hasMirror = step(1e-6, mirror.r + mirror.g + mirror.b);
   vec3 share = (mirror * lobe.x + lobe.y) * hasMirror * uMirror;
-  float met = roomSeen(vPlace, r, roughness);
+  // A pixel that bends round an edge mirrors all that its normals face, not one glaring spot of it.
+  float met = roomSeen(vPlace, r, roughness, bent);
   float open_ = clamp(pow(nv + vShade, exp2(-16.0 * roughness - 1.0)) - 1.0 + vShade, 0.0, 1.0);
   vec3 glint = share * met * mix(1.0, open_, 0.9) * mix(1.0, tone, 0.6);
 
@@ -221,8 +223,8 @@ void main() {
     float size = flake * many;
     vec3 tilt = flakeAt(vPlace / size) * 2.0 - 1.0;
     vec3 m = normalize(n + 0.34 * tilt);
-    float lit = roomSeen(vPlace, reflect(-v, m), 0.28);
-    float even_ = roomSeen(vPlace, r, 0.62);
+    float lit = roomSeen(vPlace, reflect(-v, m), 0.28, 0.0);
+    float even_ = roomSeen(vPlace, r, 0.62, 0.0);
     thrown *= max(0.25, 1.0 + contrast * clamp((lit - even_) * 0.5, -0.6, 2.4) * uMirror);
   }
 

@@ -52,9 +52,9 @@ float panelSeen(int k, vec3 place, vec3 r, float blur) {
   float skirt = covered(u, uAcross[k].w, 3.5 * soft) * covered(w, uAlong[k].w, 3.5 * soft);
   return uRadiance[k] * mix(core, skirt, 0.3);
 }
-/** Radiance met from direction r by a surface of this roughness. */
-float roomSeen(vec3 place, vec3 r, float roughness) {
-  float blur = 0.004 + 1.3 * roughness * roughness;
+/** Radiance met from direction r by a surface of this roughness, at least so much blurred. */
+float roomSeen(vec3 place, vec3 r, float roughness, float leastBlur) {
+  float blur = max(leastBlur, 0.004 + 1.3 * roughness * roughness);
   float sum = domeSeen(r, 1.2 * blur);
   for (int k = 0; k < PANELS; k++) {
     if (uRadiance[k] > 0.0) sum += panelSeen(k, place, r, blur);

@@ -5,8 +5,8 @@
  * In: a finish and its appearance under the chosen light, or a given part's Lab and gloss; the
  * build's scale. Out: linear-light sRGB as screens show it, GGX roughness, reflectance of the
  * surface at normal incidence, lengths in full-size metres. What a dull surface strews is part of
- * the scored colour and is drawn as reflection, so it comes off the body first, as far as a body
- * can be dark. Grain sizes and the cloth's bloom are our judgement: they are seen, not scored.
+ * the scored colour and is drawn as reflection, so it comes off the body first; where the scored
+ * colour is darker than that, the surface reflects less, and the colour still holds. Grain sizes and the cloth's bloom are our judgement: they are seen, not scored.
  */
 
 import { xyzFromLab } from '../../colour/lab.ts';
@@ -56,7 +56,6 @@ export interface Given {
 
 const metresPerMm = 1 / 1000;
 const film = fresnelReflectance(1);
-const filmMirror: Rgb = [film, film, film];
 const none: Rgb = [0, 0, 0];
 /** Darkest body that is left when a surface's scatter comes off. */
 const darkest = 0.0005;
@@ -74,30 +73,29 @@ const grainMm: Readonly<Record<Grain, number>> = {
 
 /** How a finish is rendered on a model of this scale (24 for 1:24). */
 export function surfaceOf(finish: Finish, look: Appearance, scale: number): Surface {
-  const { roughness } = look;
-  const metal = isBareMetal(finish);
-  const shown = (lab: Lab): Rgb => linearOf(lab);
-  // Cloth has no film that mirrors: what it strews is all its own.
-  const under = (lab: Lab): Rgb =>
-    isCloth(finish) ? shown(lab) : withoutScatter(shown(lab), roughness);
+  const cloth = isCloth(finish);
   const turns = isFlake(finish);
+  const shell = isBareMetal(finish)
+    ? metalShell(linearOf(look.lab))
+    : cloth
+      ? clothShell(linearOf(look.lab))
+      : filmShell(
+          linearOf(look.lab),
+          turns ? linearOf(look.face) : undefined,
+          turns ? linearOf(look.flop) : undefined,
+          look.roughness,
+        );
   const grain = grainOf(finish);
+  const { effect } = finish;
   const flake =
-    finish.effect === 'metallic' || finish.effect === 'candy' || finish.effect === 'pearl'
-      ? finish.effect
-      : undefined;
-  const body = metal ? none : under(look.lab);
-  const isDyed = finish.effect === 'candy';
+    effect === 'metallic' || effect === 'candy' || effect === 'pearl' ? effect : undefined;
   return {
-    body,
-    face: metal ? none : turns ? under(look.face) : body,
-    flop: metal ? none : turns ? under(look.flop) : body,
-    roughness: isCloth(finish) ? 1 : roughness,
-    mirror: metal ? shown(look.lab) : isCloth(finish) ? none : filmMirror,
+    ...shell,
+    roughness: cloth ? 1 : look.roughness,
     sparkle: flake === undefined ? 0 : sparkles[flake],
     flakeM: (flake === undefined ? 1 : flakeMm[flake]) * scale * metresPerMm,
-    dye: isDyed ? absorbanceOf(shown(look.lab)) : none,
-    bloom: finish.effect === 'flock' ? 0.9 : isCloth(finish) ? 0.35 : 0,
+    dye: effect === 'candy' ? absorbanceOf(linearOf(look.lab)) : none,
+    bloom: effect === 'flock' ? 0.9 : cloth ? 0.35 : 0,
     grain,
     grainM: grainMm[grain] * scale * metresPerMm,
     opacity: 1,
@@ -108,14 +106,11 @@ export function surfaceOf(finish: Finish, look: Appearance, scale: number): Surf
 export function surfaceOfGiven(given: Given, isGlass = false): Surface {
   const roughness = roughnessFromGloss60(given.gloss60);
   const rgb = linearOf(asLab(...given.lab));
-  const metal = given.isMetal === true;
-  const body = metal ? none : withoutScatter(rgb, roughness);
+  const shell =
+    given.isMetal === true ? metalShell(rgb) : filmShell(rgb, undefined, undefined, roughness);
   return {
-    body,
-    face: body,
-    flop: body,
+    ...shell,
     roughness,
-    mirror: metal ? rgb : filmMirror,
     sparkle: 0,
     flakeM: 1,
     dye: none,
@@ -126,18 +121,53 @@ export function surfaceOfGiven(given: Given, isGlass = false): Surface {
   };
 }
 
+type Shell = Pick<Surface, 'body' | 'face' | 'flop' | 'mirror'>;
+
+/** Metal is all mirror. */
+const metalShell = (mirror: Rgb): Shell => ({ body: none, face: none, flop: none, mirror });
+/** Cloth has no film that mirrors: what it strews is all its own. */
+const clothShell = (body: Rgb): Shell => ({ body, face: body, flop: body, mirror: none });
+
+/** A film that mirrors at its surface, over a body that turns with flake. */
+function filmShell(
+  rgb: Rgb,
+  face: Rgb | undefined,
+  flop: Rgb | undefined,
+  roughness: number,
+): Shell {
+  const strewn = strewnShare(roughness);
+  const room = Math.max(0, Math.min(...rgb) - darkest);
+  // A black duller than any film could be keeps back some of what a film would strew.
+  const kept = strewn > room ? room / strewn : 1;
+  const off = strewn * kept;
+  const under = (colour: Rgb): Rgb =>
+    colour.map((value) => Math.max(Math.min(darkest, value), value - off)) as unknown as Rgb;
+  const body = under(rgb);
+  return {
+    body,
+    face: face === undefined ? body : under(face),
+    flop: flop === undefined ? body : under(flop),
+    mirror: [film * kept, film * kept, film * kept],
+  };
+}
+
+/**
+ * What a rough film adds to the colour seen straight on in even light: all that the shader's mirror
+ * throws back there, as far as the eye takes it for the surface. The fit is the shader's [Karis2013].
+ */
+function strewnShare(roughness: number): number {
+  const [x, y] = [1 - roughness, 0.0425 - 0.0275 * roughness];
+  const bend = Math.min(x * x, 2 ** -9.28) * x + y;
+  const thrown =
+    film * (1.04 - 0.572 * roughness - 1.04 * bend) + 1.04 * bend - 0.04 + 0.022 * roughness;
+  return thrown * (scatteredReflectance(roughness) / film);
+}
+
 /** The colour as the screen shows it flat: in gamut, linear light. */
 const linearOf = (lab: Lab): Rgb =>
   linearRgbFromXyz(xyzFromLab(labFromHex(hexFromLab(lab).hex))).map((value) =>
     Math.min(1, Math.max(0, value)),
   ) as unknown as Rgb;
-
-function withoutScatter(rgb: Rgb, roughness: number): Rgb {
-  const scattered = scatteredReflectance(roughness);
-  return rgb.map((value) =>
-    Math.max(Math.min(darkest, value), value - scattered),
-  ) as unknown as Rgb;
-}
 
 /** What a dye keeps back for a further crossing, from the colour two crossings leave. */
 const absorbanceOf = (rgb: Rgb): Rgb =>
