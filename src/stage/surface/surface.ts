@@ -6,7 +6,8 @@
  * build's scale. Out: linear-light sRGB as screens show it, GGX roughness, reflectance of the
  * surface at normal incidence, lengths in full-size metres. What a dull surface strews is part of
  * the scored colour and is drawn as reflection, so it comes off the body first; where the scored
- * colour is darker than that, the surface reflects less, and the colour still holds. Grain sizes and the cloth's bloom are our judgement: they are seen, not scored.
+ * colour is darker than that, the surface reflects less, and the colour still holds. A matt colour purer than a film can be is greyed a
+ * little by its own surface. Grain sizes and the cloth's bloom are our judgement: they are seen, not scored.
  */
 
 import { xyzFromLab } from '../../colour/lab.ts';
@@ -136,7 +137,8 @@ function filmShell(
   roughness: number,
 ): Shell {
   const strewn = strewnShare(roughness);
-  const room = Math.max(0, Math.min(...rgb) - darkest);
+  const [red, green, blue] = rgb;
+  const room = Math.max(0, 0.2126 * red + 0.7152 * green + 0.0722 * blue - darkest);
   // A black duller than any film could be keeps back some of what a film would strew.
   const kept = strewn > room ? room / strewn : 1;
   const off = strewn * kept;
