@@ -1,7 +1,6 @@
 /**
  * What hands do on the stage while drawings stand there: blinking, marking, spoons dropped onto
- * parts, letters on a phone. In a browser that has been kept from 3D, so that it is the same
- * everywhere. Needs `npm run build`.
+ * parts, letters on a phone. Needs `npm run build`.
  */
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -32,10 +31,6 @@ afterEach(async () => {
 const start = async (screen = desktop): Promise<Page> => {
   opened = await visit(browser, host.url, screen);
   const { page } = opened;
-  await page.addInitScript(() => {
-    HTMLCanvasElement.prototype.getContext = () => null;
-  });
-  await page.reload({ waitUntil: 'commit' });
   await page.locator('.stage[data-liveness="impossible"] .car svg').first().waitFor();
   return page;
 };
