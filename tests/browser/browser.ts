@@ -18,7 +18,10 @@ const flags = [
 /** Drawings stand in for the live cars: the same everywhere, and many times faster in software. */
 const drawnOnly = ['--disable-3d-apis'];
 
-/** Starts the browser, with further flags instead of without 3D; throws with what to do where this machine has none. */
+/**
+ * Starts the browser, without 3D or with further flags instead; throws with what to do where this
+ * machine has none.
+ */
 export async function startBrowser(further: readonly string[] = drawnOnly): Promise<Browser> {
   const executablePath = findBrowser();
   if (executablePath === undefined) {
@@ -27,7 +30,7 @@ export async function startBrowser(further: readonly string[] = drawnOnly): Prom
         'BROWSER_PATH=/path/to/browser npm test',
     );
   }
-  return chromium.launch({ executablePath, args: [...flags, ...depth] });
+  return chromium.launch({ executablePath, args: [...flags, ...further] });
 }
 
 export interface OpenPage {
