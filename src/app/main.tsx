@@ -13,6 +13,7 @@ import './table/table.css';
 import './table/chooser.css';
 import './table/carried.css';
 import './sheet/sheet.css';
+import './picture/picture.css';
 import './narrow.css';
 import { firstWork } from './opening/start.ts';
 import { open } from './store.ts';

@@ -1,6 +1,7 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import type { LightId } from '../../colour/illuminant.ts';
 import { useViewing } from '../live/viewing.ts';
+import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
 import { Toggle } from './Toggle.tsx';
@@ -56,6 +57,7 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
         onChoose={onPlace}
       />
       <Marking />
+      <PictureTools />
     </div>
   );
 }

@@ -5,7 +5,7 @@
 import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Mesh } from '../../car/mesh.ts';
 import type { Vector3 } from '../../ground/vector.ts';
-import { placesOf } from '../../stage/camera/places.ts';
+import { placesOf, poseAt } from '../../stage/camera/places.ts';
 import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
 import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
 import { metAlong, sightlineThrough } from '../../stage/car/pick.ts';
@@ -120,7 +120,16 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     const overflow = isTrueSize ? overflowOf(mesh, poseFor(aspect, stand.height), aspect) : 1;
     useViewing.setState({ overflow });
   }, [mesh, isTrueSize, poseFor, aspect, stand.height]);
-  useEffect(() => useStudio.setState({ poseFor: () => pose }), [pose]);
+  const place = useViewing((viewing) => viewing.place);
+  useEffect(() => {
+    // A place is fitted anew to a view of another shape; a hand's own pose keeps its width in view.
+    const isNamed = placesOf(mesh).some(({ id }) => id === place);
+    const inShape = (shape: number): Pose =>
+      isNamed
+        ? poseAt(mesh, place, shape)
+        : { ...pose, distanceMm: pose.distanceMm * Math.max(1, aspect / shape) };
+    useStudio.setState({ poseFor: inShape });
+  }, [mesh, place, pose, aspect]);
 
   const [fineness, setFineness] = useFineness(ground);
   const moves = useRef(isMoving);

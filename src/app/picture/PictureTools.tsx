@@ -1,0 +1,27 @@
+/** What the cars can be shown with elsewhere: a picture to take away, and the whole screen. */
+import { useRef } from 'react';
+import { pointNowhere } from '../pointing.ts';
+import { useWork } from '../store.ts';
+import { useFilling } from './filling.ts';
+import { Pictures } from './Pictures.tsx';
+
+/** Two quiet buttons; in the filled screen only the way back. */
+export function PictureTools() {
+  const { alternatives } = useWork().build;
+  const tools = useRef<HTMLDivElement>(null);
+  const [isFilling, fill] = useFilling(tools, alternatives.length, pointNowhere);
+  if (alternatives.length === 0) return null;
+  return (
+    <div ref={tools} className="picture-tools">
+      {isFilling ? null : <Pictures />}
+      <button
+        type="button"
+        className="toggle"
+        title={isFilling ? 'Escape leaves too' : 'Only the cars, for filming and showing'}
+        onClick={() => fill(!isFilling)}
+      >
+        {isFilling ? 'Leave full screen' : 'Full screen'}
+      </button>
+    </div>
+  );
+}
