@@ -97,12 +97,13 @@ export class Shell {
    * How far a straight edge is from the surface: the angle between the normal at its middle and
    * the mean of its ends' normals (radians), which is what bends a mirrored line, and its sagitta.
    */
-  strayOf(a: number, b: number): { angle: number; sagitta: number } {
+  strayOf(a: number, b: number): { angle: number; sagitta: number; turn: number } {
     const middle = this.surface.hit(this.#blend(a, b, 0.5));
     const mean = normalize(add(this.normalOf(a), this.normalOf(b)));
     const [p, q] = [this.points[a]!, this.points[b]!];
     return {
       angle: Math.acos(Math.min(1, dot(mean, this.surface.normal(middle)))),
+      turn: Math.acos(Math.min(1, dot(this.normalOf(a), this.normalOf(b)))),
       sagitta: lengthOf(subtract(middle, scale(add(p, q), 0.5))),
     };
   }

@@ -18,8 +18,12 @@ import {
 import type { Cell, Shell } from './shell.ts';
 
 export interface Thinning {
-  /** Bend of a mirrored line within an edge, radians. */
+  /** Most that a mirrored line may bend within an edge, radians. */
   readonly bend: number;
+  /** The same where the surface is flat, as even a small bend there shifts a reflection far. */
+  readonly bendFlat: number;
+  /** Added to that, as a share of the turn between the edge's ends. */
+  readonly bendShare: number;
   /** Distance of an edge from the surface. */
   readonly stray: number;
   /** Distance of an outline from its own vertices. */
@@ -42,6 +46,9 @@ class Net {
   readonly #limits: Thinning;
   readonly #around = new Map<number, Set<number>>();
   readonly #close = new Map<string, boolean>();
+  /** How often the triangles round each vertex have changed, and at what count an edge was tried. */
+  readonly #changes: number[] = [];
+  readonly #tried = new Map<string, number>();
   /** How far each vertex's outline has strayed so far. */
   readonly #lost = new Map<number, number>();
 
@@ -69,7 +76,7 @@ class Net {
     let gone = 0;
     const touched = new Set<number>();
     for (const [a, b] of [...edges.values()].sort((p, q) => p[2] - q[2])) {
-      if (touched.has(a) || touched.has(b)) continue;
+      if (touched.has(a) || touched.has(b) || !this.#isNews(a, b)) continue;
       const [from, to] = this.#draw(a, b) ? [a, b] : this.#draw(b, a) ? [b, a] : [-1, -1];
       if (from < 0) continue;
       gone++;
@@ -77,6 +84,15 @@ class Net {
       for (const k of this.#neighbours(to)) touched.add(k);
     }
     return gone;
+  }
+
+  // Whether anything about either end has changed since this edge was last tried.
+  #isNews(a: number, b: number): boolean {
+    const edge = a < b ? `${a},${b}` : `${b},${a}`;
+    const now = (this.#changes[a] ?? 0) + (this.#changes[b] ?? 0);
+    if (this.#tried.get(edge) === now) return false;
+    this.#tried.set(edge, now);
+    return true;
   }
 
   #about(k: number): Set<number> {
@@ -148,6 +164,9 @@ class Net {
       this.#about(to).add(index);
     }
     this.#around.delete(from);
+    for (const [, { corners }] of own) {
+      for (const k of corners) this.#changes[k] = (this.#changes[k] ?? 0) + 1;
+    }
     if (lost > 0) this.#lost.set(to, Math.max(lost, this.#lost.get(to) ?? 0));
     return true;
   }
@@ -197,8 +216,9 @@ class Net {
     const key = a < b ? `${a},${b}` : `${b},${a}`;
     const known = this.#close.get(key);
     if (known !== undefined) return known;
-    const { angle, sagitta } = this.#shell.strayOf(a, b);
-    const isClose = angle <= this.#limits.bend && sagitta <= this.#limits.stray;
+    const { angle, sagitta, turn } = this.#shell.strayOf(a, b);
+    const { bend, bendFlat, bendShare, stray } = this.#limits;
+    const isClose = angle <= Math.min(bend, bendFlat + bendShare * turn) && sagitta <= stray;
     this.#close.set(key, isClose);
     return isClose;
   }

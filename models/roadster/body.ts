@@ -40,7 +40,7 @@ const finest = 0.014;
 /** Longest edge within a domed lens. */
 const lensFine = 0.032;
 /** How far a mirrored line may bend within an edge, radians, and an edge stray, metres. */
-const bendMost = 0.023;
+const bendMost = 0.045;
 const strayMost = 0.0025;
 
 /** Halves edges until outlines run smoothly and reflections bend evenly. */
@@ -139,7 +139,15 @@ const isSkin = (part: string): boolean => !isHole(part);
 export function bodyFacets(): Facet[] {
   const shell = scored();
   shell.paint(partAt);
-  thin(shell, { bend: bendMost, stray: strayMost, line: 0.0005, longest: 0.3, isKept });
+  thin(shell, {
+    bend: bendMost,
+    bendFlat: 0.0032,
+    bendShare: 0.18,
+    stray: strayMost,
+    line: 0.0005,
+    longest: 0.3,
+    isKept,
+  });
   return [
     ...shell.facets(isSkin),
     ...lenses(shell),

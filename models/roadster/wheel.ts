@@ -9,7 +9,7 @@ import { Solid } from '../mesh/solid.ts';
 import { lathe, type Turned } from '../mesh/sweep.ts';
 
 const pairs = 5;
-const around = 44;
+const around = 52;
 
 // Sidewall, shoulder and a tread with one groove, from the inner bead to the outer.
 const tyre: readonly Turned[] = [
