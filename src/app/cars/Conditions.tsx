@@ -43,13 +43,15 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
       {light === 'D65' ? null : (
         <p className="indicative">Indicative where no spectrum was measured.</p>
       )}
-      <Choice
-        legend="Seen from"
-        value={distanceMm}
-        options={isOurs ? distances : [own, ...distances]}
-        onChoose={(chosen) => look({ distanceMm: chosen })}
-      />
-      <TrueSize />
+      <div className="seen-from">
+        <Choice
+          legend="Seen from"
+          value={distanceMm}
+          options={isOurs ? distances : [own, ...distances]}
+          onChoose={(chosen) => look({ distanceMm: chosen })}
+        />
+        <TrueSize />
+      </div>
       <Choice
         legend="View"
         value={place}
