@@ -3,6 +3,7 @@ import {
   CustomBlending,
   type DataTexture,
   DoubleSide,
+  FrontSide,
   GLSL3,
   OneFactor,
   OneMinusSrcAlphaFactor,
@@ -13,7 +14,7 @@ import { lampsOf } from '../light/lamps.ts';
 import { type Room, softboxRoom } from '../light/room.ts';
 import type { Rows } from '../surface/rows.ts';
 import { idFragment } from './id.glsl.ts';
-import { paintFragment, paintVertex } from './paint.glsl.ts';
+import { bareVertex, paintFragment, paintVertex } from './paint.glsl.ts';
 
 /** Where highlights begin to roll off, so that the lamp's image keeps its shape. */
 const knee = 0.92;
@@ -37,7 +38,7 @@ export function paintMaterial({ rows, room, isGlass = false }: PaintSettings): S
       uKnee: { value: knee },
       uIsGlass: { value: isGlass },
     },
-    side: DoubleSide,
+    side: isGlass ? DoubleSide : FrontSide,
     ...(isGlass ? overOthers : {}),
   });
 }
@@ -83,9 +84,8 @@ void main() {
 export const depthMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
     glslVersion: GLSL3,
-    vertexShader: paintVertex,
+    vertexShader: bareVertex,
     fragmentShader: 'precision highp float; out vec4 none; void main() { none = vec4(0.0); }',
-    side: DoubleSide,
     colorWrite: false,
   });
 
@@ -93,7 +93,6 @@ export const depthMaterial = (): ShaderMaterial =>
 export const idMaterial = (): ShaderMaterial =>
   new ShaderMaterial({
     glslVersion: GLSL3,
-    vertexShader: paintVertex,
+    vertexShader: bareVertex,
     fragmentShader: idFragment,
-    side: DoubleSide,
   });

@@ -11,13 +11,16 @@
  */
 import { roomGlsl } from './room.glsl.ts';
 
+/** Places every corner, and says what each lamp throws on it: smooth enough to be worked out here. */
 export const paintVertex = /* glsl */ `
 invariant gl_Position;
+${roomGlsl}
 in float part;
 in float shade;
 out vec3 vPlace;
 out vec3 vNormal;
 out float vShade;
+out float vLit[PANELS];
 flat out int vPart;
 void main() {
   vec4 place = modelMatrix * vec4(position, 1.0);
@@ -25,15 +28,30 @@ void main() {
   vNormal = mat3(modelMatrix) * normal;
   vShade = shade;
   vPart = int(part + 0.5);
+  vec3 n = normalize(vNormal);
+  for (int k = 0; k < PANELS; k++) vLit[k] = uRadiance[k] > 0.0 ? panelOn(k, vPlace, n) : 0.0;
   gl_Position = projectionMatrix * viewMatrix * place;
+}
+`;
+
+/** The same place and no more, for depth and for part numbers. */
+export const bareVertex = /* glsl */ `
+invariant gl_Position;
+in float part;
+flat out int vPart;
+void main() {
+  vPart = int(part + 0.5);
+  gl_Position = projectionMatrix * viewMatrix * (modelMatrix * vec4(position, 1.0));
 }
 `;
 
 export const paintFragment = /* glsl */ `
 precision highp float;
+${roomGlsl}
 in vec3 vPlace;
 in vec3 vNormal;
 in float vShade;
+in float vLit[PANELS];
 flat in int vPart;
 out vec4 painted;
 
@@ -43,8 +61,6 @@ uniform float uMirror;
 /** Above this, highlights roll off; 1 cuts them. */
 uniform float uKnee;
 uniform bool uIsGlass;
-
-${roomGlsl}
 
 /** Cosines of 15°, 45° and 110° from the mirror direction. */
 const float ONCE_MORE = 0.09;
@@ -177,12 +193,10 @@ void main() {
     logFlop = log(max(flop, 1e-4));
   }
   for (int k = 0; k < PANELS; k++) {
-    if (uRadiance[k] <= 0.0) continue;
-    vec3 toward;
-    float on = panelOn(k, vPlace, n, toward);
+    float on = vLit[k];
     white += on;
-    if (isTurning) {
-      float aspecular = dot(r, toward);
+    if (isTurning && on > 0.001) {
+      float aspecular = dot(r, normalize(uCentre[k] - vPlace));
       vec3 look = mix(logFlop, logBody, smoothstep(ASPECULAR.z, ASPECULAR.y, aspecular));
       seen += on * exp(mix(look, logFace, smoothstep(ASPECULAR.y, ASPECULAR.x, aspecular)));
     }

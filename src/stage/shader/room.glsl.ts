@@ -23,10 +23,10 @@ float domeSeen(vec3 toward, float blur) {
 float domeOn(vec3 n) {
   return mix(0.5 * (uDome.z + uDome.w), 0.5 * (uDome.x + uDome.y), 0.5 + 0.5 * n.y);
 }
-float panelOn(int k, vec3 place, vec3 n, out vec3 toward) {
+float panelOn(int k, vec3 place, vec3 n) {
   vec3 way = uCentre[k] - place;
   float d2 = dot(way, way);
-  toward = way * inversesqrt(d2);
+  vec3 toward = way * inversesqrt(d2);
   float facing = abs(dot(cross(uAcross[k].xyz, uAlong[k].xyz), toward));
   float area = 4.0 * uAcross[k].w * uAlong[k].w;
   float wrapped = max(0.0, (dot(n, toward) + 0.15) / 1.15);
@@ -47,6 +47,8 @@ float panelSeen(int k, vec3 place, vec3 r, float blur) {
   float w = dot(hit, uAlong[k].xyz);
   // Soft boxes are bright in the middle and fade to their rims.
   float soft = 0.1 + 2.0 * t * blur;
+  vec2 beyond = abs(vec2(u, w)) - vec2(uAcross[k].w, uAlong[k].w);
+  if (max(beyond.x, beyond.y) > 3.5 * soft) return 0.0;
   float core = covered(u, uAcross[k].w, soft) * covered(w, uAlong[k].w, soft);
   if (blur < 0.012) return uRadiance[k] * core;
   float skirt = covered(u, uAcross[k].w, 3.5 * soft) * covered(w, uAlong[k].w, 3.5 * soft);
