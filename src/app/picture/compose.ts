@@ -22,10 +22,10 @@ const alone = { width: 2800, height: 1900 };
 /** Clear margin about a car alone, as a share of its width. */
 const aloneMargin = 0.04;
 
-const letterPx = 128;
-const namePx = [58, 52, 46, 40] as const;
-const footPx = 38;
-const scorePx = 40;
+const letterPx = 148;
+const namePx = [66, 58, 50, 42] as const;
+const footPx = 44;
+const scorePx = 46;
 
 /** The cars side by side, or as they fit best; `scores` by alternative, where they are asked for. */
 export async function comparisonPicture(
