@@ -43,6 +43,8 @@ export interface Place {
   readonly turn: readonly [number, number, number, number];
   /** Drawn as its own mirror image, x → −x before the turn; readers turn the winding back. */
   readonly isMirrored?: true;
+  /** One of two halves: what reaches the middle (x = 0) is one thing, and both nodes take its name. */
+  readonly isHalf?: true;
   /** Which part stands here instead of another: the right stripe is the left one mirrored. */
   readonly partHere?: (part: string) => string;
 }
@@ -96,6 +98,7 @@ export async function glbOf(
       if (worn.length === 0) continue;
       const corners = cornersOf(document, worn, reach, isGlossy(part.id));
       for (const accessor of corners) accessor.setBuffer(buffer);
+      const isAcross = worn.some((facet) => facet.corners.some(([x]) => Math.abs(x) < 1e-6));
       const meshes = new Map<string, Mesh>();
       for (const place of places) {
         const id = place.partHere?.(part.id) ?? part.id;
@@ -104,8 +107,9 @@ export async function glbOf(
         const mesh = meshes.get(id) ?? meshOf(document, id, corners, materials.get(id)!);
         meshes.set(id, mesh);
         const side = place.isMirrored ? -reach : reach;
+        const isWhole = place.name === '' || (place.isHalf && isAcross) || id !== part.id;
         const node = document
-          .createNode(place.name === '' || id !== part.id ? id : `${id}-${place.name}`)
+          .createNode(isWhole ? id : `${id}-${place.name}`)
           .setMesh(mesh)
           .setTranslation([...place.at])
           .setRotation([...place.turn])

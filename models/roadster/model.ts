@@ -68,10 +68,11 @@ const seatPlaces: Place[] = [
 
 // The left half of all that has two sides, and its mirror image.
 const sides: Place[] = [
-  { ...stillHere, name: 'left' },
+  { ...stillHere, name: 'left', isHalf: true },
   {
     ...stillHere,
     name: 'right',
+    isHalf: true,
     isMirrored: true,
     partHere: (part) => (part === 'stripe-left' ? 'stripe-right' : part),
   },

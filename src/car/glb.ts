@@ -2,7 +2,8 @@
  * Which car lies in this file? Reads the bytes of a binary glTF 2.0 (metres, +Y up) into a `Mesh`
  * in full-size millimetres. Each node that carries a mesh says in its `extras` which part it is:
  * `{part, role, group, name, given?, isGlass?}`; a car from elsewhere names its parts through
- * `labelOf` instead. Quantized meshes are read; compressed ones (meshopt, Draco) are refused.
+ * `labelOf` instead. Nodes of one name and part are one placing, as the two halves of a bonnet are.
+ * Quantized meshes are read; compressed ones (meshopt, Draco) are refused.
  */
 import { type Document, Extension, type Node, type Primitive, WebIO } from '@gltf-transform/core';
 import * as v from 'valibot';
@@ -73,11 +74,14 @@ export async function readGlb(bytes: Uint8Array, labelOf?: LabelOf): Promise<Mes
       const hex = hexFromLinear(material?.getBaseColorFactor() ?? [0.5, 0.5, 0.5]);
       parts.push({ id, name, role, group, isGlass, hex, ...(given ? { given } : {}) });
     }
+    const name = node.getName();
+    const known = nodes.findIndex((one) => one.name === name && one.part === part);
+    const placing = name === '' || known < 0 ? nodes.length : known;
+    if (placing === nodes.length) nodes.push({ name, part });
     for (const primitive of mesh.listPrimitives()) {
       const count = appendTriangles(primitive, node.getWorldMatrix(), positions, normals);
-      for (let triangle = 0; triangle < count; triangle++) nodeOf.push(nodes.length);
+      for (let triangle = 0; triangle < count; triangle++) nodeOf.push(placing);
     }
-    nodes.push({ name: node.getName(), part });
   }
   if (problems.length > 0) throw new InputError(problems);
   if (nodeOf.length === 0) throw new InputError([noTriangles]);

@@ -47,3 +47,31 @@ describe('a mirrored node', () => {
     expect(twice.normals[0]).toBe(-1);
   });
 });
+
+describe('nodes of one name', () => {
+  it('are one placing of their part, and of two names two', async () => {
+    const halves = async (other: string) => {
+      const document = new Document();
+      const buffer = document.createBuffer();
+      const values = new Float32Array([0, 0, 0, 1, 0, 0, 0, 1, 0]);
+      const corners = document.createAccessor().setType('VEC3').setArray(values).setBuffer(buffer);
+      const half = document.createMesh('half');
+      half.addPrimitive(document.createPrimitive().setAttribute('POSITION', corners));
+      const scene = document.createScene();
+      for (const [name, side] of [
+        ['bonnet', 1],
+        [other, -1],
+      ] as const) {
+        const node = document.createNode(name).setMesh(half).setScale([side, 1, 1]);
+        scene.addChild(
+          node.setExtras({ part: 'body', role: 'feature', group: 'skin', name: 'Body' }),
+        );
+      }
+      return readGlb(await new WebIO().writeBinary(document));
+    };
+    const together = await halves('bonnet');
+    expect([together.nodes.length, ...together.nodeOf]).toEqual([1, 0, 0]);
+    const apart = await halves('boot');
+    expect([apart.nodes.length, ...apart.nodeOf]).toEqual([2, 0, 1]);
+  });
+});
