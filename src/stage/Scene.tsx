@@ -83,6 +83,12 @@ export const Scene = memo(function Scene(props: SceneProps) {
 
   // Whatever these are now, the next drawing shows them.
   useLayoutEffect(() => invalidate());
+  // A canvas given back by the browser is empty.
+  useEffect(() => {
+    const again = (): void => invalidate();
+    gl.domElement.addEventListener('webglcontextrestored', again);
+    return () => gl.domElement.removeEventListener('webglcontextrestored', again);
+  }, [gl, invalidate]);
 
   const eye = useMemo(newEye, []);
   const last = useRef(0);
