@@ -10,6 +10,9 @@ const carAspect = 1.75;
 /** Height of the heads, CSS pixels: large where there is room, to be read in a film. */
 const headOf = (width: number, height: number): number =>
   Math.max(52, Math.min(110, 0.09 * Math.min(width, height)));
+/** Height of a name's letters as a share of its head's, to begin with and at least. */
+const nameShare = 0.34;
+const leastNameShare = 0.18;
 /** After so long without a movement nothing but cars is to be seen, ms. */
 const restMs = 3000;
 
@@ -21,10 +24,24 @@ function spread(stage: HTMLElement, count: number): () => void {
     stage.style.setProperty('--head', `${head}px`);
     stage.style.setProperty('--fill-columns', String(columns));
     stage.style.setProperty('--fill-rows', String(rows));
+    for (const name of stage.querySelectorAll<HTMLElement>('.car-head h2')) shrink(name, head);
   };
   lay();
   addEventListener('resize', lay);
-  return () => removeEventListener('resize', lay);
+  return () => {
+    removeEventListener('resize', lay);
+    for (const name of stage.querySelectorAll<HTMLElement>('.car-head h2')) {
+      name.style.removeProperty('--name');
+    }
+  };
+}
+
+/** Makes a long name as small as it must be to stand beside its letter. */
+function shrink(name: HTMLElement, head: number): void {
+  for (let share = nameShare; share >= leastNameShare; share -= 0.02) {
+    name.style.setProperty('--name', `${share * head}px`);
+    if (name.scrollHeight <= name.clientHeight) return;
+  }
 }
 
 /** Puts everything beside the stage out of reach, dialogs excepted. */
