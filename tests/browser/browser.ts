@@ -17,6 +17,8 @@ const flags = [
 ];
 /** Drawings stand in for the live cars: the same everywhere, and many times faster in software. */
 const drawnOnly = ['--disable-3d-apis'];
+/** Live cars, drawn in software so that pictures are the same on every machine. */
+export const liveInSoftware = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 
 /**
  * Starts the browser, without 3D or with further flags instead; throws with what to do where this
