@@ -6,8 +6,9 @@
  * build's scale. Out: linear-light sRGB as screens show it, GGX roughness, reflectance of the
  * surface at normal incidence, lengths in full-size metres. What a dull surface strews is part of
  * the scored colour and is drawn as reflection, so it comes off the body first; where the scored
- * colour is darker than that, the surface reflects less, and the colour still holds. A matt colour purer than a film can be is greyed a
- * little by its own surface. Grain sizes and the cloth's bloom are our judgement: they are seen, not scored.
+ * colour is darker than that, or a matt one purer, the surface reflects less, and the colour still
+ * holds. A satin colour that is both dark and pure is greyed a little by its own surface. Grain sizes
+ * and the cloth's bloom are our judgement: they are seen, not scored.
  */
 
 import { xyzFromLab } from '../../colour/lab.ts';
@@ -18,6 +19,7 @@ import { fresnelReflectance } from '../../finish/optics/lobe.ts';
 import { scatteredReflectance } from '../../finish/optics/scatter.ts';
 import { roughnessFromGloss60 } from '../../finish/sheen.ts';
 import { asLab, type Lab } from '../../ground/unit.ts';
+import { clamp, interpolate } from '../../ground/vector.ts';
 
 export type Rgb = readonly [red: number, green: number, blue: number];
 
@@ -60,6 +62,8 @@ const film = fresnelReflectance(1);
 const none: Rgb = [0, 0, 0];
 /** Darkest body that is left when a surface's scatter comes off. */
 const darkest = 0.0005;
+/** Share of its reflection that a satin film of 20 GU scatters, and a dead matt one of 5. */
+const [satin, matt] = [0.53, 0.88];
 /** Flakes read as clusters; mm on the model. Common practice, no source. */
 const flakeMm = { metallic: 0.07, candy: 0.06, pearl: 0.045 } as const;
 const sparkles = { metallic: 0.5, candy: 0.35, pearl: 0.2 } as const;
@@ -136,11 +140,15 @@ function filmShell(
   flop: Rgb | undefined,
   roughness: number,
 ): Shell {
-  const strewn = strewnShare(roughness);
+  const scattered = scatteredReflectance(roughness) / film;
+  const strewn = scattered * thrownBack(roughness);
   const [red, green, blue] = rgb;
-  const room = Math.max(0, 0.2126 * red + 0.7152 * green + 0.0722 * blue - darkest);
-  // A black duller than any film could be keeps back some of what a film would strew.
-  const kept = strewn > room ? room / strewn : 1;
+  const room = (value: number): number => Math.max(0, Math.min(strewn, value - darkest)) / strewn;
+  // A black duller than any film could be keeps back some of what a film would strew; so does a
+  // matt colour purer than that, whose sheen nobody would miss.
+  const ofBlack = strewn > 0 ? room(0.2126 * red + 0.7152 * green + 0.0722 * blue) : 1;
+  const ofPure = strewn > 0 ? room(Math.min(...rgb)) : 1;
+  const kept = interpolate(ofBlack, ofPure, clamp((scattered - satin) / (matt - satin), 0, 1));
   const off = strewn * kept;
   const under = (colour: Rgb): Rgb =>
     colour.map((value) => Math.max(Math.min(darkest, value), value - off)) as unknown as Rgb;
@@ -154,15 +162,13 @@ function filmShell(
 }
 
 /**
- * What a rough film adds to the colour seen straight on in even light: all that the shader's mirror
- * throws back there, as far as the eye takes it for the surface. The fit is the shader's [Karis2013].
+ * What a rough film throws back straight on in even light; the fit is the shader's [Karis2013]. As
+ * much of it as is scattered passes for the surface's own colour.
  */
-function strewnShare(roughness: number): number {
+function thrownBack(roughness: number): number {
   const [x, y] = [1 - roughness, 0.0425 - 0.0275 * roughness];
   const bend = Math.min(x * x, 2 ** -9.28) * x + y;
-  const thrown =
-    film * (1.04 - 0.572 * roughness - 1.04 * bend) + 1.04 * bend - 0.04 + 0.022 * roughness;
-  return thrown * (scatteredReflectance(roughness) / film);
+  return film * (1.04 - 0.572 * roughness - 1.04 * bend) + 1.04 * bend - 0.04 + 0.022 * roughness;
 }
 
 /** The colour as the screen shows it flat: in gamut, linear light. */
