@@ -8,6 +8,7 @@ import type { Row } from './row.ts';
 const reports: Readonly<Record<string, () => Promise<Row[]>>> = {
   score: async () => (await import('./score.ts')).scoreRows(),
   page: async () => (await import('./page.ts')).pageRows(),
+  stage: async () => (await import('./stage.ts')).stageRows(),
 };
 
 const { values, positionals } = parseArgs({
