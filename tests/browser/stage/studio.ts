@@ -9,11 +9,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
-import { startBrowser } from '../browser.ts';
+import { liveInSoftware, startBrowser } from '../browser.ts';
 import { serve } from '../serve.ts';
 import type { Bench, Sent } from './page/bench.ts';
 
-const inSoftware = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader'];
 const entry = fileURLToPath(new URL('./page/main.tsx', import.meta.url));
 const car = fileURLToPath(new URL('../../../models/roadster.glb', import.meta.url));
 
@@ -58,7 +57,7 @@ export async function openStudio(): Promise<TestStudio> {
     '<!doctype html><meta charset="utf-8"><link rel="icon" href="data:,"><title>Stage</title>' +
       '<body style="margin:0;background:#a6a6a6"><script type="module" src="main.js"></script>',
   );
-  const [host, browser] = await Promise.all([serve(folder, '/'), startBrowser(inSoftware)]);
+  const [host, browser] = await Promise.all([serve(folder, '/'), startBrowser(liveInSoftware)]);
   return {
     open: () => openPage(browser, host.url),
     async close() {
