@@ -22,6 +22,7 @@ import { type Rows, rowsFor, wear } from './surface/rows.ts';
 import type { Surface } from './surface/surface.ts';
 import { type Drawer, type DrawnCar, drawerFor } from './view/draw.ts';
 import { lookAs, newEye } from './view/eye.ts';
+import { smootherFor } from './view/smooth.ts';
 
 extend({ Mesh: Drawn });
 
@@ -61,28 +62,38 @@ export interface SceneProps {
   readonly width: number;
   readonly height: number;
   readonly fineness: number;
+  /** Whether edges are smoothed; so unless told otherwise. */
+  readonly isSmooth?: boolean;
   /** Called once the cars can be drawn. */
   readonly onStudio: (studio: Studio) => void;
+  /** Called when the picture on screen has fallen behind. */
+  readonly onDue?: () => void;
   /** Called after every drawing with how long ago the last one was, ms. */
   readonly onDrawn: (sinceLastMs: number) => void;
 }
 
 /** The cars side by side; drawn again only where a property has changed. */
 export const Scene = memo(function Scene(props: SceneProps) {
-  const { mesh, cars, stands, poseFor, width, height, fineness, onStudio, onDrawn } = props;
+  const { mesh, cars, stands, poseFor, width, height, fineness } = props;
+  const { isSmooth = true, onStudio, onDue, onDrawn } = props;
   const { gl, scene, invalidate } = useThree();
   const shaded = useMemo(() => shadedOf(gl, mesh, softboxRoom), [gl, mesh]);
   useEffect(() => () => dispose(shaded), [shaded]);
   const known = useRef(new Map<string, StudioCar>());
   const drawer = useMemo(() => drawerFor(gl, () => known.current.values()), [gl]);
   useEffect(() => () => drawer.dispose(), [drawer]);
+  const smoother = useMemo(() => smootherFor(gl), [gl]);
+  useEffect(() => () => smoother.dispose(), [smoother]);
   useEffect(
     () => onStudio({ gl, scene, drawer, cars: known.current }),
     [gl, scene, drawer, onStudio],
   );
 
   // Whatever these are now, the next drawing shows them.
-  useLayoutEffect(() => invalidate());
+  useLayoutEffect(() => {
+    onDue?.();
+    invalidate();
+  });
   // A canvas given back by the browser is empty.
   useEffect(() => {
     const again = (): void => invalidate();
@@ -100,16 +111,24 @@ export const Scene = memo(function Scene(props: SceneProps) {
     gl.setScissorTest(false);
     gl.setClearAlpha(0);
     gl.clear();
-    for (const stand of stands) {
-      const car = known.current.get(stand.id);
-      if (car === undefined || stand.width < 1 || stand.height < 1) continue;
-      lookAs(eye, poseFor(stand.width / stand.height, stand.height), stand.width / stand.height);
-      const width = Math.round(stand.width * ratio);
-      const height = Math.round(stand.height * ratio);
-      const x = Math.round(stand.x * ratio);
-      const y = canvasHeight - Math.round(stand.y * ratio) - height;
-      drawer.draw(scene, eye, car, { x, y, width, height });
-    }
+    const drawAll = (): void => {
+      for (const stand of stands) {
+        const car = known.current.get(stand.id);
+        if (car === undefined || stand.width < 1 || stand.height < 1) continue;
+        const aspect = stand.width / stand.height;
+        lookAs(eye, poseFor(aspect, stand.height), aspect);
+        const width = Math.round(stand.width * ratio);
+        const height = Math.round(stand.height * ratio);
+        const x = Math.round(stand.x * ratio);
+        const y = canvasHeight - Math.round(stand.y * ratio) - height;
+        drawer.draw(scene, eye, car, { x, y, width, height });
+      }
+    };
+    // The first picture comes as soon as it can; smooth edges follow at once.
+    const isFirst = last.current === 0;
+    if (isSmooth && !isFirst) smoother.smooth(drawAll);
+    else drawAll();
+    if (isSmooth && isFirst) invalidate();
     const now = performance.now();
     onDrawn(now - last.current);
     last.current = now;

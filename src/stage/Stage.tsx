@@ -38,7 +38,7 @@ export function Stage({ onFailed, onLost, onFound, ...scene }: StageProps) {
       linear: true,
       dpr: 1,
       size: { width: 1, height: 1, top: 0, left: 0 },
-      gl: { antialias: true, alpha: true, powerPreference: 'high-performance' },
+      gl: { antialias: false, alpha: true, powerPreference: 'high-performance' },
     });
     root.current = { root: made, ready };
     ready.catch(() => told.current.onFailed());

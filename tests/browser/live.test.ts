@@ -50,8 +50,9 @@ const pick = (page: Page, legend: string, name: string) =>
     .getByRole('radio', { name, exact: true })
     .check({ force: true });
 
-/** Waits until two looks at a stand, a moment apart, are the same. */
+/** Waits until nothing is due to be drawn and two looks at a stand, a moment apart, are the same. */
 async function settled(page: Page, letter = 'A'): Promise<void> {
+  await page.locator('.live[data-picture="still"]').waitFor();
   let before = await seenOf(page, standOf(page, letter));
   for (let k = 0; k < 40; k++) {
     await page.waitForTimeout(250);

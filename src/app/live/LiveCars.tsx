@@ -15,7 +15,7 @@ import type { Studio } from '../../stage/Scene.tsx';
 import { Stage } from '../../stage/Stage.tsx';
 import { spoonStudio } from '../../stage/spoon/photograph.ts';
 import { wornBy } from '../../stage/surface/worn.ts';
-import { adapted, type Fineness, finestFor } from '../../stage/view/fineness.ts';
+import { adapted, type Fineness, finestFor, staysSmooth } from '../../stage/view/fineness.ts';
 import { ownersOf } from '../cars/paint.ts';
 import { lookOf } from '../pieces/look.ts';
 import { pointAt } from '../pointing.ts';
@@ -131,15 +131,22 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     useStudio.setState({ poseFor: inShape });
   }, [mesh, place, pose, aspect]);
 
+  const canvas = useRef<HTMLDivElement>(null);
   const [fineness, setFineness] = useFineness(ground);
   const moves = useRef(isMoving);
   moves.current = isMoving;
+  // Smooth edges are the first to go on a slow machine, and stay gone while it moves things.
+  const smooths = useRef(true);
   const onDrawn = useCallback(
     (sinceLastMs: number): void => {
-      if (moves.current && sinceLastMs < 5000) setFineness((now) => adapted(now, sinceLastMs));
+      canvas.current?.setAttribute('data-picture', moves.current ? 'moving' : 'still');
+      if (!moves.current || sinceLastMs > 5000) return;
+      if (smooths.current) smooths.current = staysSmooth(true, sinceLastMs);
+      else setFineness((now) => adapted(now, sinceLastMs));
     },
     [setFineness],
   );
+  const onDue = useCallback(() => canvas.current?.setAttribute('data-picture', 'due'), []);
   const onStudio = useCallback(
     (studio: Studio): void => {
       useStudio.setState({ studio });
@@ -155,7 +162,6 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   useSpoonStudio();
   const studio = useStudio((running) => running.studio);
 
-  const canvas = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const style = canvas.current?.style;
     if (style === undefined) return;
@@ -173,7 +179,9 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
         width={ground.width}
         height={ground.height}
         fineness={isMoving ? fineness.moving : fineness.still}
+        isSmooth={!isMoving || smooths.current}
         onStudio={onStudio}
+        onDue={onDue}
         onDrawn={onDrawn}
         onFailed={() => useViewing.setState({ liveness: 'impossible' })}
         onLost={() => useViewing.setState({ liveness: 'lost' })}

@@ -23,6 +23,13 @@ export function finestFor(width: number, height: number, devicePixels: number): 
   return { moving: still, still };
 }
 
+/** A machine that takes longer than this for a moving picture, ms, does without smooth edges. */
+const smoothMs = 24;
+
+/** Whether edges stay smooth while moving, after a picture that took `spentMs`; first to go. */
+export const staysSmooth = (isSmooth: boolean, spentMs: number): boolean =>
+  isSmooth && spentMs <= smoothMs;
+
 /** After a picture that took `spentMs` while moving: coarser where it dragged, finer where it flew. */
 export function adapted(fineness: Fineness, spentMs: number): Fineness {
   const { moving, still } = fineness;
