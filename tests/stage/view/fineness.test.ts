@@ -1,7 +1,12 @@
 /** Does the picture give way while it drags, and come back? Derived from pixels going with the square. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { adapted, type Fineness, finestFor } from '../../../src/stage/view/fineness.ts';
+import {
+  adapted,
+  type Fineness,
+  finestFor,
+  staysSmooth,
+} from '../../../src/stage/view/fineness.ts';
 
 describe('the fineness of a picture', () => {
   it('begins with the screen’s own, as far as a canvas may go', () => {
@@ -55,5 +60,12 @@ describe('the fineness of a picture', () => {
     // Between the two nothing changes, so that it does not swing.
     const middling = { still: 2, moving: 1 };
     expect(adapted(middling, 30)).toBe(middling);
+  });
+
+  it('gives up smooth edges first, as soon as pictures fall behind the screen, and for good', () => {
+    // Derived: a screen of 60 pictures a second asks for one every 16.7 ms; two missed are 33 ms.
+    expect(staysSmooth(true, 17)).toBe(true);
+    expect(staysSmooth(true, 33)).toBe(false);
+    expect(staysSmooth(false, 5)).toBe(false);
   });
 });
