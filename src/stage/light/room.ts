@@ -59,7 +59,7 @@ export const softboxRoom: Room = {
       halfAcross: 0.24,
       along: [0, 0, 1],
       halfAlong: 2.7,
-      radiance: 6.4,
+      radiance: 5.6,
     },
     strip(5.2),
     strip(-5.2),
