@@ -49,8 +49,10 @@ void main() { copied = texelFetch(uDrawn, ivec2(gl_FragCoord.xy), 0); }`,
     smooth(draw) {
       const { width, height } = gl.domElement;
       if (target.width !== width || target.height !== height) target.setSize(width, height);
-      gl.setRenderTarget(target);
+      // All of it is cleared: the last view drawn has left its own bounds on the target.
       target.scissorTest = false;
+      target.viewport.set(0, 0, width, height);
+      gl.setRenderTarget(target);
       gl.clear();
       draw();
       gl.setRenderTarget(null);
