@@ -56,13 +56,19 @@ export const useIsLit = (parts: readonly string[]): boolean =>
 export const useIsPinned = (parts: readonly string[]): boolean =>
   usePointing(({ pinned }) => pinned.length > 0 && isSame(pinned, parts));
 
+/** While spoons are chosen, and as the focus goes back after, nothing is pointed at by focus. */
+let isHushed = false;
+export const hush = (on: boolean): void => {
+  isHushed = on;
+};
+
 /** Handlers for anything that stands for parts: pointing or focusing it lights them. */
 export const pointsAt = (parts: readonly string[]) => ({
   onPointerEnter: () => pointAt(parts),
   onPointerLeave: () => pointAt(nothing),
   onFocus: ({ target }: { readonly target: Element }) => {
     // Focus that a mouse left behind is no pointing: it would keep the cars dimmed.
-    if (target.matches(':focus-visible')) pointAt(parts);
+    if (!isHushed && target.matches(':focus-visible')) pointAt(parts);
   },
   onBlur: () => pointAt(nothing),
 });

@@ -8,7 +8,7 @@ import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { useWork } from '../store.ts';
 import { Blink } from './card/Blink.tsx';
-import { Stand, Steer } from './card/Stand.tsx';
+import { Stand } from './card/Stand.tsx';
 import { Told } from './card/Told.tsx';
 import { Worn } from './card/Worn.tsx';
 import { carElementId } from './element.ts';
@@ -39,7 +39,6 @@ export function CarCard({ alternative, letter, view }: CarCardProps) {
         <Told alternative={alternative} letter={letter} />
         <div className="car-tools">
           <Blink alternative={alternative.id} letter={letter} />
-          <Steer />
         </div>
       </div>
       <div className="car-verdict">

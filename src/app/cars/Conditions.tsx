@@ -4,6 +4,7 @@ import { useViewing } from '../live/viewing.ts';
 import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
+import { Steer } from './card/Stand.tsx';
 import { Toggle } from './Toggle.tsx';
 
 const lights: readonly { value: LightId; name: string; note?: string }[] = [
@@ -52,12 +53,15 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
         />
         <TrueSize />
       </div>
-      <Choice
-        legend="View"
-        value={place}
-        options={places.map(({ id, name }) => ({ value: id, name }))}
-        onChoose={onPlace}
-      />
+      <div className="view">
+        <Choice
+          legend="View"
+          value={place}
+          options={places.map(({ id, name }) => ({ value: id, name }))}
+          onChoose={onPlace}
+        />
+        <Steer />
+      </div>
       <Marking />
       <PictureTools />
     </div>

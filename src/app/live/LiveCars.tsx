@@ -4,11 +4,9 @@
  */
 import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Mesh } from '../../car/mesh.ts';
-import type { Vector3 } from '../../ground/vector.ts';
 import { placesOf, poseAt } from '../../stage/camera/places.ts';
-import { type Pose, viewFrame } from '../../stage/camera/pose.ts';
+import type { Pose } from '../../stage/camera/pose.ts';
 import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
-import { metAlong, sightlineThrough } from '../../stage/car/pick.ts';
 import { softboxRoom } from '../../stage/light/room.ts';
 import { Rings } from '../../stage/Rings.tsx';
 import type { Studio } from '../../stage/Scene.tsx';
@@ -16,13 +14,13 @@ import { Stage } from '../../stage/Stage.tsx';
 import { spoonStudio } from '../../stage/spoon/photograph.ts';
 import { wornBy } from '../../stage/surface/worn.ts';
 import { adapted, type Fineness, finestFor, staysSmooth } from '../../stage/view/fineness.ts';
-import { ownersOf } from '../cars/paint.ts';
 import { lookOf } from '../pieces/look.ts';
 import { pointAt } from '../pointing.ts';
 import { useWork } from '../store.ts';
-import { startChoosing } from '../table/choosing.ts';
+import { startChoosing, useChoosing } from '../table/choosing.ts';
 import { bowlPicture } from './bowl.ts';
 import { useCamera } from './camera.ts';
+import { insightOf } from './insight.ts';
 import { useMarks } from './marks.ts';
 import { type Ground, useGround } from './stands.ts';
 import { useStudio } from './studio.ts';
@@ -56,7 +54,6 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   const aspect = stand.width / stand.height;
   const isTrueSize = useViewing((viewing) => viewing.isTrueSize);
   const marks = useMarks(build, mesh);
-  const owners = useMemo(() => ownersOf(build), [build]);
 
   const cars = useMemo(
     () =>
@@ -76,38 +73,43 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     [isTrueSize, scale, viewingMm],
   );
   const seen = useRef<Pose>(undefined);
-  const carMetAt = (x: number, y: number): { carPart: string; place: Vector3 } | undefined => {
-    if (seen.current === undefined) return undefined;
-    const { fieldDegrees } = seen.current;
-    const sight = sightlineThrough(viewFrame(seen.current), fieldDegrees, aspect, x, y);
-    const met = metAlong(mesh, sight);
-    return met && { carPart: mesh.parts[met.part]!.id, place: met.place };
-  };
-  const metAt = (x: number, y: number): { owner: string; place: Vector3 } | undefined => {
-    const met = carMetAt(x, y);
-    const owner = owners.get(met?.carPart ?? '');
-    return met === undefined || owner === undefined ? undefined : { owner, place: met.place };
-  };
-  useEffect(() => serveParts((x, y) => carMetAt(x, y)?.carPart));
-  const coversOf = (part: string): readonly string[] =>
-    build.parts.find(({ id }) => id === part)?.covers ?? [];
+  const insight = useMemo(
+    () =>
+      insightOf({
+        mesh,
+        build,
+        width: stand.width,
+        height: stand.height,
+        pose: () => seen.current,
+      }),
+    [mesh, build, stand.width, stand.height],
+  );
+  useEffect(() => serveParts(insight.carPartAt), [insight]);
+  const shown = useRef(insight);
+  shown.current = insight;
+  // A spoon chosen in the table brings its part into sight, where it is not.
+  const cell = useChoosing((choosing) => choosing.cell);
+  useEffect(() => {
+    const { isHidden, coversOf } = shown.current;
+    if (cell !== undefined && isHidden(cell.part)) frame(coversOf(cell.part));
+  }, [cell]);
   const { pose, isMoving } = useCamera(mesh, aspect, within, standsKey, {
     onHover(x, y) {
-      const met = metAt(x, y);
-      pointAt(met === undefined ? [] : [met.owner], true);
+      const hit = insight.hitAt(x, y);
+      pointAt(hit === undefined ? [] : [hit.owner], true);
     },
     onLeave: () => pointAt([]),
     shownAs: (from) => shownAs(from, stand.height),
     onPress(element, x, y) {
-      const met = metAt(x, y);
+      const hit = insight.pressedAt(x, y);
       const alternative = element.dataset.stand;
-      if (met === undefined || alternative === undefined) return;
-      startChoosing(alternative, met.owner, element);
-      frame(coversOf(met.owner), met.place);
+      if (hit === undefined || alternative === undefined) return;
+      startChoosing(alternative, hit.owner, element);
+      frame(insight.coversOf(hit.owner), hit.place);
     },
     onFrame(x, y) {
-      const met = metAt(x, y);
-      if (met !== undefined) frame(coversOf(met.owner), met.place);
+      const hit = insight.hitAt(x, y);
+      if (hit !== undefined) frame(insight.coversOf(hit.owner), hit.place);
     },
   });
 

@@ -38,11 +38,22 @@ export function Chooser() {
 
   useEffect(() => {
     const element = dialog.current;
-    const press = ({ target }: Event): void => {
-      if (target === element) element?.close();
+    // Only a press that began beside the spoons closes them: the click that follows the finger
+    // which opened them lands there too.
+    let hasBegun = false;
+    const begin = ({ target }: Event): void => {
+      hasBegun = target === element;
     };
+    const press = ({ target }: Event): void => {
+      if (target === element && hasBegun) element?.close();
+      hasBegun = false;
+    };
+    element?.addEventListener('pointerdown', begin);
     element?.addEventListener('click', press);
-    return () => element?.removeEventListener('click', press);
+    return () => {
+      element?.removeEventListener('pointerdown', begin);
+      element?.removeEventListener('click', press);
+    };
   }, []);
 
   useEffect(() => {

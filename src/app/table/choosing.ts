@@ -1,5 +1,6 @@
 /** Which cell is being chosen in: one part of one alternative, and where on screen it was opened. */
 import { create } from 'zustand';
+import { hush } from '../pointing.ts';
 import { endStep } from '../store.ts';
 
 interface Choosing {
@@ -13,6 +14,7 @@ export const useChoosing = create<Choosing>()(() => ({ cell: undefined, from: un
 /** Opens the spoons for a part of an alternative, beside the element that was clicked. */
 export function startChoosing(alternative: string, part: string, beside: Element): void {
   endStep();
+  hush(true);
   useChoosing.setState({ cell: { alternative, part }, from: beside.getBoundingClientRect() });
 }
 
@@ -29,5 +31,6 @@ export function stopChoosing(): void {
   requestAnimationFrame(() => {
     const button = document.querySelector<HTMLElement>(`[data-cell="${alternative}/${part}"]`);
     (button ?? document.querySelector<HTMLElement>('.part-table button'))?.focus();
+    hush(false);
   });
 }

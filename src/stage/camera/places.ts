@@ -8,7 +8,7 @@
  */
 import type { Mesh } from '../../car/mesh.ts';
 import { dot, lengthOf, subtract, type Vector3 } from '../../ground/vector.ts';
-import { fitted, type Points, pointsOf } from './fit.ts';
+import { type Fitting, fitted, type Points, pointsOf } from './fit.ts';
 import { nearestMm, pointsOfFrame, type StageFrame } from './frame.ts';
 import { type Lump, lumpsOf } from './lump.ts';
 import { eyeOf, type Pose } from './pose.ts';
@@ -26,6 +26,12 @@ interface Spot extends Place {
 }
 
 const fieldDegrees = 22;
+/**
+ * The whole car is always seen from as far as from a desk at 1:24, so that perspective and
+ * reflections are the same in every window and every picture; only the field differs.
+ */
+const wholeAwayMm = 11_500;
+const rounds = 6;
 /** A margin of 6 % on every side. */
 const wholeFill = 0.88;
 const partFill = 0.45;
@@ -45,7 +51,7 @@ const spots: readonly Spot[] = [
   spot('nose', 'Nose', 'car', 0, 8),
   spot('tail', 'Tail', 'car', 180, 8),
   spot('above', 'Above', 'car', 90, 72),
-  spot('cabin', 'Cabin', 'cabin', 60, 44),
+  spot('cabin', 'Cabin', 'cabin', 134, 44),
   spot('wheel', 'Wheel', 'wheel', 72, 6),
 ];
 
@@ -75,7 +81,8 @@ export function poseAt(mesh: Mesh, placeId: string, aspect: number): Pose {
   }
   const { azimuthDegrees, elevationDegrees } = found;
   const direction = { azimuthDegrees, elevationDegrees, fieldDegrees };
-  const pose = fitted(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+  const fitting = { ...direction, aspect, fill: wholeFill, nearestMm };
+  const pose = found.frame === 'car' ? fittedFrom(points, fitting) : fitted(points, fitting);
   poses.set(placeId, { aspect, pose });
   return pose;
 }
@@ -86,7 +93,17 @@ export function wholeFrom(mesh: Mesh, from: Pose, aspect: number): Pose {
   if (points === undefined) return from;
   const { azimuthDegrees, elevationDegrees } = from;
   const direction = { azimuthDegrees, elevationDegrees, fieldDegrees };
-  return fitted(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+  return fittedFrom(points, { ...direction, aspect, fill: wholeFill, nearestMm });
+}
+
+/** The pose that is fitted by its field, the eye staying `wholeAwayMm` away. */
+function fittedFrom(points: Points, fitting: Fitting): Pose {
+  let pose = fitted(points, fitting);
+  for (let round = 0; round < rounds; round++) {
+    const half = Math.tan((pose.fieldDegrees * Math.PI) / 360) * (pose.distanceMm / wholeAwayMm);
+    pose = fitted(points, { ...fitting, fieldDegrees: (Math.atan(half) * 360) / Math.PI });
+  }
+  return pose;
 }
 
 /** A part is well seen with this share of it in sight; glass does not hide. */

@@ -36,18 +36,18 @@ export const mostPanels = 5;
 const strip = (x: number): Panel => ({
   centre: [x, 2.1, 0],
   across: [0, 1, 0],
-  halfAcross: 0.5,
+  halfAcross: 0.8,
   along: [0, 0, 1],
   halfAlong: 3.2,
-  radiance: 7,
+  radiance: 4.4,
 });
 const end = (z: number): Panel => ({
-  centre: [0, 2.6, z],
+  centre: [0, 4.3, z],
   across: [0, 1, 0],
-  halfAcross: 0.5,
+  halfAcross: 0.9,
   along: [1, 0, 0],
   halfAlong: 2.4,
-  radiance: 7,
+  radiance: 2.8,
 });
 
 /** The room every car is shown in. */

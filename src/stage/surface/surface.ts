@@ -65,8 +65,8 @@ const darkest = 0.0005;
 /** Share of its reflection that a satin film of 20 GU scatters, and a dead matt one of 5. */
 const [satin, matt] = [0.53, 0.88];
 /** Flakes read as clusters; mm on the model. Common practice, no source. */
-const flakeMm = { metallic: 0.07, candy: 0.06, pearl: 0.045 } as const;
-const sparkles = { metallic: 0.5, candy: 0.35, pearl: 0.2 } as const;
+const flakeMm = { metallic: 0.035, candy: 0.035, pearl: 0.025 } as const;
+const sparkles = { metallic: 0.4, candy: 0.3, pearl: 0.15 } as const;
 /** Thread of a ribbon, fibre of flock, crease of leather, brush line: mm on the model. */
 const grainMm: Readonly<Record<Grain, number>> = {
   none: 1,

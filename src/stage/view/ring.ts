@@ -1,7 +1,8 @@
 /**
  * Which parts are pointed at, and which differ? A transparent picture to lay over a drawn car: lit
  * parts get a ring, light within dark, that stands out of any paint; marked ones a dashed line; and
- * where only lit parts should count, the rest of the car sinks into the surround. Laid over rather
+ * where only lit parts should count, the rest of the car sinks into the surround, unless none of
+ * them is in sight. Laid over rather
  * than drawn in, so that pointing costs no new drawing.
  *
  * In: the part of every pixel, bottom row first, red being part + 1 (`draw.ts`). Out: RGBA, top row
@@ -52,7 +53,7 @@ export function ringsOf(
   }
   if (lit.size > 0) {
     const own = within(lit);
-    if (!isGentle) {
+    if (!isGentle && own.includes(1)) {
       for (let at = 0; at < partOf.length; at++) {
         if (partOf[at]! > 0 && own[at] === 0) lay(at, surround, sunken / 255);
       }

@@ -23,11 +23,13 @@ export function Worn({ alternative, letter }: { alternative: Alternative; letter
   const worn = useMemo(() => wearOf(build, alternative, car.sight), [build, alternative, car]);
   return (
     <ul className="worn" aria-label={`Finishes of ${letter}, the largest first`}>
-      {worn.map(({ finish, parts }) => {
+      {worn.map(({ finish, parts, mm2 }) => {
         const names = parts.map(({ name }) => name).join(', ');
         return (
           <li
             key={`${finish.rack}/${finish.id}`}
+            // As wide as it shows on the car, drawn together so that a thread is still seen.
+            style={{ flexGrow: Math.sqrt(mm2) }}
             title={`${finish.name}: ${names}`}
             onPointerEnter={() => pointAt(parts.map(({ id }) => id))}
             onPointerLeave={() => pointAt([])}

@@ -16,6 +16,8 @@ import type { SightTable } from '../../../car/table.ts';
 export interface Wear {
   readonly finish: EmbeddedFinish;
   readonly parts: readonly Part[];
+  /** What is seen of them, full-size mm². */
+  readonly mm2: number;
 }
 
 /** Mean area of every car part over the looks at the whole car, by id. */
