@@ -243,8 +243,11 @@ describe('a spoon', () => {
     const hand = await page.context().newCDPSession(page);
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: Point) =>
       hand.send('Input.dispatchTouchEvent', { type, touchPoints: at === undefined ? [] : [at] });
+    // Nothing moves any more once it is said how surely one is ahead.
+    await expect.poll(() => page.getByText(/stays ahead of|too close to call/i).count()).toBe(3);
     const spoon = (await cell(page, 'Stripes', 'A').boundingBox())!;
     await page.evaluate((y) => window.scrollTo(0, y), spoon.y - 500);
+    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => drawn(0))));
     const still = (await cell(page, 'Stripes', 'A').boundingBox())!;
     await touch('touchStart', { x: still.x + 25, y: still.y + 20 });
     await page.locator('.carried p').waitFor();
