@@ -28,7 +28,7 @@ const curves: readonly [Outline, longest: number][] = [
   [outline.doorCorners, 0.03],
   [outline.panelCorners, 0.03],
   [outline.plateRecess, 0.045],
-  [outline.grille, 0.05],
+  [outline.grille, 0.034],
   [outline.diffuser, 0.05],
   [outline.bonnet, 0.036],
   [outline.engineCover, 0.05],

@@ -137,36 +137,35 @@ export const sideVent = fromSide(
     0.018,
   ),
 );
-// The mask keeps the plan from cutting the underside of the nose as well.
+// A parallelogram swept back as it goes out. The mask keeps the plan from cutting the underside of the nose as well.
 const headlampInPlan = inPlan(
   rounded(
-    curved([
-      [0.575, 0.27],
-      [0.66, 0.3],
-      [0.715, 0.42],
-      [0.705, 0.575],
-      [0.655, 0.585],
-      [0.575, 0.41],
-    ]),
-    0.045,
+    [
+      [0.56, 0.282],
+      [0.705, 0.395],
+      [0.702, 0.56],
+      [0.56, 0.428],
+    ],
+    0.041,
   ),
 );
 export const headlamp: Outline = (point) => Math.max(headlampInPlan(point), 0.5 - point[1]);
 
+/** A slot with a straight upper edge and round lower corners. */
 export const grille = fromEnd(
   1,
-  curvedRightOf(
+  rightOf(
     [
-      [0, 0.272],
-      [0.2, 0.272],
-      [0.36, 0.278],
-      [0.45, 0.3],
-      [0.425, 0.36],
-      [0.34, 0.392],
-      [0.18, 0.404],
-      [0, 0.406],
+      [0, 0.268],
+      [0.32, 0.268],
+      [0.362, 0.2745],
+      [0.394, 0.294],
+      [0.414, 0.323],
+      [0.424, 0.36],
+      [0.435, 0.396],
+      [0, 0.396],
     ],
-    0.042,
+    0.028,
   ),
 );
 export const frontIndicator = fromEnd(
@@ -188,17 +187,13 @@ export const sillLine: Outline = (point) => {
 export const tailLamp = fromEnd(
   -1,
   rounded(
-    curved([
-      [0.385, 0.698],
-      [0.5, 0.674],
-      [0.66, 0.668],
-      [0.77, 0.682],
-      [0.768, 0.718],
-      [0.66, 0.734],
-      [0.5, 0.73],
-      [0.385, 0.71],
-    ]),
-    0.024,
+    [
+      [0.415, 0.674],
+      [0.742, 0.674],
+      [0.768, 0.728],
+      [0.441, 0.728],
+    ],
+    0.02,
   ),
 );
 /** Splits the tail lamp: the indicator sits inboard. */

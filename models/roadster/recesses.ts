@@ -147,7 +147,7 @@ export function recesses(shell: Shell): Solid {
   for (const hole of [['hole-tail', 'hole-signal'], ['hole-indicator']]) {
     walls(solid, shell, hole, [['panel-gaps', sunk(shell, 0.003)]]);
   }
-  const mouth: Move = ([x, y, z]) => [x * 0.97, 0.34 + (y - 0.34) * 0.9, z - 0.1];
+  const mouth: Move = ([x, y, z]) => [x * 0.97, 0.33 + (y - 0.33) * 0.9, z - 0.1];
   walls(solid, shell, 'hole-grille', [
     ['grille', back(-0.012)],
     ['grille-opening', mouth],

@@ -3,7 +3,7 @@
  * plates, diffuser strakes and exhausts. Metres, car coordinates; the left half, mirrored.
  * Our own judgement.
  */
-import { add, normalize, type Vector3 } from '../../../src/ground/vector.ts';
+import { add, normalize, scale, type Vector3 } from '../../../src/ground/vector.ts';
 import { box } from '../../mesh/box.ts';
 import { Solid } from '../../mesh/solid.ts';
 import { lathe, type Turned, tube } from '../../mesh/sweep.ts';
@@ -45,17 +45,25 @@ function roundLamp(radius: number, segments: number): Solid {
   return lamp;
 }
 
+// One round lamp outboard and an upright bar of glass on a bright back beside it.
 function headlamps(): Solid {
   const solid = new Solid(40);
-  for (const [station, x, radius, sunk, segments] of [
-    [0.478, 0.652, 0.064, 0.064, 20],
-    [0.338, 0.625, 0.046, 0.052, 16],
+  const on = skinAbove(0.475, 0.662);
+  solid.join(
+    roundLamp(0.07, 22),
+    seatedOn(add(on, [-0.004, -0.066, -0.012]), normalize(add(skin.normal(on), [0, 0.1, 1.7]))),
+  );
+  for (const [part, half, proud] of [
+    ['badge-rims', 0.02, -0.036],
+    ['headlamps', 0.016, -0.032],
+    ['lamp-lenses', 0.014, -0.025],
   ] as const) {
-    const on = skinAbove(station, x);
-    solid.join(
-      roundLamp(radius, segments),
-      seatedOn(add(on, [-0.004, -sunk, -0.012]), normalize(add(skin.normal(on), [0, 0.1, 1.7]))),
-    );
+    const ends = half - 0.016;
+    const path = [0.29 - ends, 0.36, 0.425 + ends].map((station) => {
+      const at = skinAbove(station, 0.556);
+      return add(at, scale(skin.normal(at), proud));
+    });
+    tube(solid, part, path, { radius: half, height: 0.008, sides: 6, up: skin.normal(path[1]!) });
   }
   return solid;
 }
@@ -69,22 +77,20 @@ function grilleBars(): Solid {
   const solid = new Solid(40);
   const at = inGrille;
   for (const [y, reach] of [
-    [0.258, 0.36],
-    [0.287, 0.43],
-    [0.316, 0.45],
-    [0.345, 0.44],
-    [0.374, 0.42],
-    [0.403, 0.35],
+    [0.272, 0.418],
+    [0.308, 0.444],
+    [0.344, 0.458],
+    [0.38, 0.468],
   ] as const) {
     // From side to side, so that the half kept ends square at the middle.
     const path = Array.from({ length: 9 }, (_, k) => at((reach * (k - 4)) / 4, y));
     tube(solid, 'grille', path, { radius: 0.009, height: 0.005, sides: 4, up: [0, 1, 0] });
   }
-  for (const x of [0.12, 0.24, 0.36]) post(solid, at, x);
+  for (const x of [0.15, 0.3]) post(solid, at, x);
   return solid;
 }
 const post = (solid: Solid, at: (x: number, y: number) => Vector3, x: number): void => {
-  const path = [0.24, 0.42].map((y) => add(at(x, y), [0, 0, -0.008]));
+  const path = [0.25, 0.415].map((y) => add(at(x, y), [0, 0, -0.008]));
   tube(solid, 'grille', path, { radius: 0.004, sides: 4, up: [0, 0, 1] });
 };
 function middlePost(): Solid {
@@ -113,26 +119,18 @@ function splitterBlade(): Solid {
   return solid;
 }
 
-// Twin round lenses standing out of each tail lamp.
+// A long lens standing out of each tail lamp, in a bright rim.
 function tailLamps(): Solid {
   const solid = new Solid(40);
-  for (const x of [0.575, 0.675]) {
-    const on = skinAlong(-1, 0.701, x);
-    const lens = new Solid(40);
-    lathe(
-      lens,
-      (ring) => (ring < 2 ? 'badge-rims' : 'tail-lamps'),
-      [
-        [0.031, 0.002],
-        [0.03, 0.014],
-        [0.027, 0.014],
-        [0.0255, 0.01],
-        [0.019, 0.018],
-        [0.0, 0.021],
-      ],
-      18,
-    );
-    solid.join(lens, seatedOn(on, skin.normal(on)));
+  for (const [part, half, proud] of [
+    ['badge-rims', 0.0195, 0.0065],
+    ['tail-lamps', 0.0145, 0.011],
+  ] as const) {
+    const end = half - 0.0145;
+    const on = [0.56 - end, 0.61, 0.66, 0.71 + end].map((x) => skinAlong(-1, 0.701, x));
+    const path = on.map((at) => add(at, scale(skin.normal(at), proud)));
+    const up = (k: number): Vector3 => skin.normal(on[k]!);
+    tube(solid, part, path, { radius: half, height: 0.008, sides: 8, up });
   }
   return solid;
 }
@@ -186,28 +184,28 @@ function diffuserBlades(): Solid {
   return solid;
 }
 
+// One pipe on each side.
 function exhausts(): Solid {
-  const solid = new Solid(45);
-  for (const x of [0.384, 0.482]) {
-    const pipe = new Solid(45);
-    lathe(
-      pipe,
-      (ring) => (ring < 4 ? 'exhausts' : 'exhaust-bores'),
-      [
-        [0.036, -0.16],
-        [0.041, -0.02],
-        [0.0435, 0.004],
-        [0.0405, 0.009],
-        [0.0365, 0.002],
-        [0.033, -0.07],
-        [0, -0.075],
-      ],
-      16,
-    );
-    const foot = skinAlong(-1, 0.27, x);
-    solid.join(pipe, seatedOn([x, 0.277, foot[2] - 0.024], [0, 0, -1]));
-  }
-  return solid;
+  const pipe = new Solid(45);
+  lathe(
+    pipe,
+    (ring) => (ring < 4 ? 'exhausts' : 'exhaust-bores'),
+    [
+      [0.042, -0.16],
+      [0.047, -0.02],
+      [0.05, 0.004],
+      [0.0465, 0.009],
+      [0.042, 0.002],
+      [0.038, -0.07],
+      [0, -0.075],
+    ],
+    20,
+  );
+  const x = 0.43;
+  const foot = skinAlong(-1, 0.27, x);
+  const seat = seatedOn([x, 0.274, foot[2] - 0.024], [0, 0, -1]);
+  // Wider than high.
+  return new Solid(45).join(pipe, ([across, up, along]) => seat([across * 1.5, up, along]));
 }
 
 /** The left half of the nose and tail fittings. */
