@@ -148,6 +148,11 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     },
     [setFineness],
   );
+  useEffect(() => {
+    // Where moving pictures are as fine as still ones, the last of them stays.
+    const element = canvas.current;
+    if (!isMoving && element?.dataset.picture === 'moving') element.dataset.picture = 'still';
+  }, [isMoving]);
   const onDue = useCallback(() => canvas.current?.setAttribute('data-picture', 'due'), []);
   const onStudio = useCallback(
     (studio: Studio): void => {
