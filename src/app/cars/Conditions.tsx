@@ -42,7 +42,9 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
         onChoose={(chosen) => look({ light: chosen })}
       />
       {light === 'D65' ? null : (
-        <p className="indicative">Indicative where no spectrum was measured.</p>
+        <p className="indicative">
+          As your eye settles to it; indicative where no spectrum was measured.
+        </p>
       )}
       <div className="seen-from">
         <Choice

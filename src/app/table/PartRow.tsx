@@ -1,5 +1,5 @@
 /** One part and its spoon on every alternative; pointing at the row lights the part. */
-import { finishesByRef, letterOf } from '../../build/build.ts';
+import { finishesByRef, isOpen, letterOf, type Part } from '../../build/build.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
@@ -7,6 +7,10 @@ import { carries } from './carrying.ts';
 import { startChoosing } from './choosing.ts';
 import { Elsewhere } from './Elsewhere.tsx';
 import { type Row, standingOf } from './rows.ts';
+
+/** Whether a finish stands where another has been painted already. */
+const meansStripping = (part: Part, ref: string): boolean =>
+  !isOpen(part) && part.painted && part.finish !== ref;
 
 /** A row of the part table, and beneath it where else its colour appears, if asked. */
 export function PartRow({ row: { part, refs } }: { row: Row }) {
@@ -50,7 +54,11 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
                 {finish === undefined ? (
                   'none'
                 ) : (
-                  <Spoon finish={finish} light={build.viewing.light} />
+                  <Spoon
+                    finish={finish}
+                    light={build.viewing.light}
+                    {...(meansStripping(part, ref) && { note: 'means stripping first' })}
+                  />
                 )}
               </button>
             </td>
