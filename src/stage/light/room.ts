@@ -39,7 +39,7 @@ const strip = (x: number): Panel => ({
   halfAcross: 0.8,
   along: [0, 0, 1],
   halfAlong: 3.2,
-  radiance: 4.4,
+  radiance: 4,
 });
 const end = (z: number): Panel => ({
   centre: [0, 4.3, z],
