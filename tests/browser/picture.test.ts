@@ -117,6 +117,7 @@ describe('pictures of live cars', () => {
     const { page, errors } = await visit(live, host.url, {
       viewport: { width: 1000, height: 700 },
     });
+    page.setDefaultTimeout(80_000);
     await page.locator('.stage[data-liveness="live"]').waitFor();
     await page.getByRole('button', { name: 'Picture…' }).click();
     const picture = await saved(page, () =>
