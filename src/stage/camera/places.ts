@@ -51,7 +51,7 @@ const spots: readonly Spot[] = [
   spot('nose', 'Nose', 'car', 0, 8),
   spot('tail', 'Tail', 'car', 180, 8),
   spot('above', 'Above', 'car', 90, 72),
-  spot('cabin', 'Cabin', 'cabin', 134, 44),
+  spot('cabin', 'Cabin', 'cabin', 123, 50),
   spot('wheel', 'Wheel', 'wheel', 72, 6),
 ];
 

@@ -18,10 +18,8 @@ import { type Finish, isBareMetal, isCloth, isFlake } from '../../finish/finish.
 import { fresnelReflectance } from '../../finish/optics/lobe.ts';
 import { scatteredReflectance } from '../../finish/optics/scatter.ts';
 import { roughnessFromGloss60 } from '../../finish/sheen.ts';
-import { asLab, type Lab } from '../../ground/unit.ts';
+import { asLab, asLinearRgb, type Lab, type LinearRgb } from '../../ground/unit.ts';
 import { clamp, interpolate } from '../../ground/vector.ts';
-
-export type Rgb = readonly [red: number, green: number, blue: number];
 
 export const grains = ['none', 'weave', 'fuzz', 'leather', 'brushed'] as const;
 /** What the eye finds on the surface from close by. */
@@ -29,18 +27,18 @@ export type Grain = (typeof grains)[number];
 
 export interface Surface {
   /** Body colour at 45° from the mirror direction, near it, and far from it; alike without flake. */
-  readonly body: Rgb;
-  readonly face: Rgb;
-  readonly flop: Rgb;
+  readonly body: LinearRgb;
+  readonly face: LinearRgb;
+  readonly flop: LinearRgb;
   /** GGX roughness 0–1 of the outermost surface. */
   readonly roughness: number;
   /** Reflectance of the surface at normal incidence: 0.04 for a film, its colour for bare metal. */
-  readonly mirror: Rgb;
+  readonly mirror: LinearRgb;
   /** How strongly single flakes sparkle, 0–1, and how large they look, full-size metres. */
   readonly sparkle: number;
   readonly flakeM: number;
   /** Absorbance of a dyed film for each further crossing; 0 for films without dye. */
-  readonly dye: Rgb;
+  readonly dye: LinearRgb;
   /** Bloom of upright fibres at grazing view, 0–1. */
   readonly bloom: number;
   readonly grain: Grain;
@@ -59,7 +57,7 @@ export interface Given {
 
 const metresPerMm = 1 / 1000;
 const film = fresnelReflectance(1);
-const none: Rgb = [0, 0, 0];
+const none = asLinearRgb(0, 0, 0);
 /** Darkest body that is left when a surface's scatter comes off. */
 const darkest = 0.0005;
 /** Share of its reflection that a satin film of 20 GU scatters, and a dead matt one of 5. */
@@ -129,15 +127,15 @@ export function surfaceOfGiven(given: Given, isGlass = false): Surface {
 type Shell = Pick<Surface, 'body' | 'face' | 'flop' | 'mirror'>;
 
 /** Metal is all mirror. */
-const metalShell = (mirror: Rgb): Shell => ({ body: none, face: none, flop: none, mirror });
+const metalShell = (mirror: LinearRgb): Shell => ({ body: none, face: none, flop: none, mirror });
 /** Cloth has no film that mirrors: what it strews is all its own. */
-const clothShell = (body: Rgb): Shell => ({ body, face: body, flop: body, mirror: none });
+const clothShell = (body: LinearRgb): Shell => ({ body, face: body, flop: body, mirror: none });
 
 /** A film that mirrors at its surface, over a body that turns with flake. */
 function filmShell(
-  rgb: Rgb,
-  face: Rgb | undefined,
-  flop: Rgb | undefined,
+  rgb: LinearRgb,
+  face: LinearRgb | undefined,
+  flop: LinearRgb | undefined,
   roughness: number,
 ): Shell {
   const scattered = scatteredReflectance(roughness) / film;
@@ -150,14 +148,14 @@ function filmShell(
   const ofPure = strewn > 0 ? room(Math.min(...rgb)) : 1;
   const kept = interpolate(ofBlack, ofPure, clamp((scattered - satin) / (matt - satin), 0, 1));
   const off = strewn * kept;
-  const under = (colour: Rgb): Rgb =>
-    colour.map((value) => Math.max(Math.min(darkest, value), value - off)) as unknown as Rgb;
+  const under = (colour: LinearRgb): LinearRgb =>
+    each(colour, (value) => Math.max(Math.min(darkest, value), value - off));
   const body = under(rgb);
   return {
     body,
     face: face === undefined ? body : under(face),
     flop: flop === undefined ? body : under(flop),
-    mirror: [film * kept, film * kept, film * kept],
+    mirror: asLinearRgb(film * kept, film * kept, film * kept),
   };
 }
 
@@ -171,15 +169,19 @@ function thrownBack(roughness: number): number {
   return film * (1.04 - 0.572 * roughness - 1.04 * bend) + 1.04 * bend - 0.04 + 0.022 * roughness;
 }
 
+/** The same change to every channel. */
+const each = ([red, green, blue]: LinearRgb, change: (value: number) => number): LinearRgb =>
+  asLinearRgb(change(red), change(green), change(blue));
+
 /** The colour as the screen shows it flat: in gamut, linear light. */
-const linearOf = (lab: Lab): Rgb =>
-  linearRgbFromXyz(xyzFromLab(labFromHex(hexFromLab(lab).hex))).map((value) =>
-    Math.min(1, Math.max(0, value)),
-  ) as unknown as Rgb;
+const linearOf = (lab: Lab): LinearRgb =>
+  each(linearRgbFromXyz(xyzFromLab(labFromHex(hexFromLab(lab).hex))), (value) =>
+    clamp(value, 0, 1),
+  );
 
 /** What a dye keeps back for a further crossing, from the colour two crossings leave. */
-const absorbanceOf = (rgb: Rgb): Rgb =>
-  rgb.map((value) => -Math.log(Math.max(0.02, value)) / 2) as unknown as Rgb;
+const absorbanceOf = (rgb: LinearRgb): LinearRgb =>
+  each(rgb, (value) => -Math.log(Math.max(0.02, value)) / 2);
 
 function grainOf({ effect }: Finish): Grain {
   switch (effect) {
