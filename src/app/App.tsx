@@ -1,9 +1,11 @@
 /** The bench: head, stage, part table, score sheets. */
 import { useEffect, useRef, useState } from 'react';
 import type { Build } from '../build/build.ts';
+import { useArea } from './area.ts';
 import { Cars } from './cars/Cars.tsx';
 import { Head } from './head/Head.tsx';
 import { keep } from './opening/keep.ts';
+import { Overlays } from './overlay/Overlays.tsx';
 import { Grains } from './pieces/Grains.tsx';
 import { pointNowhere } from './pointing.ts';
 import { Sheets, Standing } from './sheet/Sheets.tsx';
@@ -21,6 +23,7 @@ interface AppProps {
 /** The whole page once work is open. */
 export function App({ greeting, mayKeep }: AppProps) {
   const { build } = useWork();
+  const area = useArea((shown) => shown.area);
   const isKept = useKeeping(build, mayKeep);
   useEffect(() => {
     const onKey = ({ key }: KeyboardEvent): void => {
@@ -29,9 +32,14 @@ export function App({ greeting, mayKeep }: AppProps) {
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
   }, []);
+  useEffect(() => {
+    // Racks are fetched once the page stands; nothing on the first page waits for them.
+    void import('./keeping/racks.ts').then(({ fetchRacks }) => fetchRacks());
+  }, []);
   return (
     <div
       className="page"
+      data-area={area}
       ref={(page) =>
         page?.style.setProperty('--count', String(Math.max(1, build.alternatives.length)))
       }
@@ -47,11 +55,16 @@ export function App({ greeting, mayKeep }: AppProps) {
       )}
       <main>
         <Cars />
-        <Standing />
-        <PartTable />
-        <Sheets />
+        {area === 'rack' ? null : (
+          <>
+            <Standing />
+            <PartTable />
+            <Sheets />
+          </>
+        )}
       </main>
       <Chooser />
+      <Overlays />
     </div>
   );
 }

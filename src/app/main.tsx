@@ -6,6 +6,7 @@ import { Boundary } from './Boundary.tsx';
 import './app.css';
 import './pieces/pieces.css';
 import './pieces/spoon.css';
+import './pieces/form.css';
 import './head/head.css';
 import './cars/cars.css';
 import './cars/card/card.css';

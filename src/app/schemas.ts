@@ -8,7 +8,7 @@ import type * as v from 'valibot';
 import type { Plugin } from 'vite';
 import { buildSchema } from '../build/build.ts';
 import { sightTableSchema } from '../car/table.ts';
-import { rackSchema } from '../finish/rack.ts';
+import { rackSchema } from '../finish/rack/rack.ts';
 
 const published: Readonly<Record<string, v.GenericSchema>> = {
   build: buildSchema,

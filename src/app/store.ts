@@ -1,70 +1,122 @@
 /**
- * The open work: one build and its car, with every change undoable. What is pointed at and which
- * view is shown live elsewhere (`pointing.ts`), so that undo never moves the eye.
+ * What lies on the bench: the open work (one build and its car) and the builder's racks, with every
+ * change undoable. What is pointed at and which view is shown live elsewhere (`pointing.ts`), so
+ * that undo never moves the eye.
  *
- * Changes made one after the other in the same cell count as one step: trying five spoons on the
- * mirrors is undone in one go.
+ * Changes with one step name made one after the other count as one step: trying five spoons on the
+ * mirrors, or typing a name, is undone in one go.
  */
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
-import { type Build, type FinishRef, isOpen, type Part } from '../build/build.ts';
+import { type Build, type EmbeddedFinish, type FinishRef, refOf } from '../build/build.ts';
+import { embed } from '../build/edit/finish.ts';
+import { wearOn } from '../build/edit/part.ts';
+import type { Rack } from '../finish/rack/rack.ts';
 import type { Car } from './opening/garage.ts';
 
 export interface Work {
   readonly build: Build;
   readonly car: Car;
+  /** Under which this browser keeps it; a copy gets a key of its own. */
+  readonly key: string;
 }
 interface Bench {
   /** Undefined only before the first file is opened. */
   readonly work: Work | undefined;
+  /** The builder's racks; undefined until they have been fetched. */
+  readonly racks: readonly Rack[] | undefined;
+}
+/** What an edit changes. */
+export interface Editable {
+  readonly build: Build;
+  readonly racks: readonly Rack[];
 }
 
 const mostSteps = 300;
 
 export const useBench = create<Bench>()(
-  temporal((): Bench => ({ work: undefined }), {
+  temporal((): Bench => ({ work: undefined, racks: undefined }), {
     limit: mostSteps,
-    equality: (one, other) => one.work === other.work,
+    equality: (one, other) => one.work === other.work && one.racks === other.racks,
   }),
 );
 
 /** The open work; only for components below `App`, which waits for it. */
 export const useWork = (): Work => useBench((bench) => bench.work!);
 
+/** The builder's racks; undefined until they have been fetched. */
+export const useRacks = (): readonly Rack[] | undefined => useBench(({ racks }) => racks);
+
 /** Reads a value of the undo history, for example how many steps can be undone. */
 export const useHistory = <T>(
   select: (history: ReturnType<typeof useBench.temporal.getState>) => T,
 ): T => useStore(useBench.temporal, select);
 
-/** The cell that took the last change; the next one in it joins the same undo step. */
-let lastTouched: string | undefined;
+/** Name of the step that took the last change; the next change of that name joins it. */
+let lastStep: string | undefined;
 
 /** Ends the current undo step: the next change can be undone by itself. */
 export const endStep = (): void => {
-  lastTouched = undefined;
+  lastStep = undefined;
 };
 
-function change(to: (work: Work) => Work, cell?: string): void {
-  const { work } = useBench.getState();
-  if (work === undefined) return;
+function change(next: Partial<Bench>, step: string | undefined): void {
   const history = useBench.temporal.getState();
-  const joins = cell !== undefined && cell === lastTouched;
+  const joins = step !== undefined && step === lastStep;
   if (joins) history.pause();
-  useBench.setState({ work: to(work) });
+  useBench.setState(next);
   if (joins) history.resume();
-  lastTouched = cell;
+  lastStep = step;
 }
 
-const changeBuild = (to: (build: Build) => Build, cell?: string): void =>
-  change((work) => ({ ...work, build: to(work.build) }), cell);
+/**
+ * Changes build and racks together, as one step; a change that returns what it was given is none.
+ * Changes in a row with the same `step` name are undone together. Racks that have not been fetched
+ * yet cannot be changed.
+ */
+export function editAll(to: (now: Editable) => Partial<Editable>, step?: string): void {
+  const { work, racks } = useBench.getState();
+  if (work === undefined) return;
+  const next = to({ build: work.build, racks: racks ?? [] });
+  const build = next.build ?? work.build;
+  const kept = racks === undefined ? undefined : (next.racks ?? racks);
+  if (build === work.build && kept === racks) return;
+  change({ work: build === work.build ? work : { ...work, build }, racks: kept }, step);
+}
+
+/** Changes the build. */
+export const edit = (to: (build: Build) => Build, step?: string): void =>
+  editAll(({ build }) => ({ build: to(build) }), step);
+
+/** Changes the racks. */
+export const editRacks = (to: (racks: readonly Rack[]) => readonly Rack[], step?: string): void =>
+  editAll(({ racks }) => ({ racks: to(racks) }), step);
 
 /** Opens other work; the work that was open can be had back by undo. */
-export function open(work: Work): void {
+export function open(work: Omit<Work, 'key'> & { readonly key?: string }): void {
   const isFirst = useBench.getState().work === undefined;
-  useBench.setState({ work });
+  useBench.setState({ work: { ...work, key: work.key ?? newKey() } });
   if (isFirst) useBench.temporal.getState().clear();
   endStep();
 }
+
+/** Lays out racks that were fetched, which is nothing to undo: they have been there all along. */
+export function layOutRacks(racks: readonly Rack[]): void {
+  const history = useBench.temporal.getState();
+  history.pause();
+  useBench.setState({ racks });
+  history.resume();
+  const withRacks = (state: Partial<Bench>): Partial<Bench> =>
+    state.racks === undefined ? { ...state, racks } : state;
+  useBench.temporal.setState(({ pastStates, futureStates }) => ({
+    pastStates: pastStates.map(withRacks),
+    futureStates: futureStates.map(withRacks),
+  }));
+}
+
+/** A key that no other work of this browser has. */
+export const newKey = (): string =>
+  `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`;
 
 export function undo(): void {
   useBench.temporal.getState().undo();
@@ -78,39 +130,15 @@ export function redo(): void {
 
 /** Changes light or distance, or both. */
 export const view = (viewing: Partial<Build['viewing']>): void =>
-  changeBuild((build) => ({ ...build, viewing: { ...build.viewing, ...viewing } }));
+  edit((build) => ({ ...build, viewing: { ...build.viewing, ...viewing } }), 'viewing');
 
-/**
- * Puts a finish on a part of one alternative. On an open part a finish that was no candidate
- * becomes one; on a settled part the alternative departs from what was settled.
- */
+/** Puts a finish of the build on a part of one alternative. */
 export const choose = (alternativeId: string, partId: string, ref: FinishRef): void =>
-  changeBuild(
-    (build) => ({
-      ...build,
-      parts: build.parts.map((part) => (part.id === partId ? allowing(part, ref) : part)),
-      alternatives: build.alternatives.map((alternative) =>
-        alternative.id === alternativeId
-          ? { ...alternative, choices: chosen(build, alternative.choices, partId, ref) }
-          : alternative,
-      ),
-    }),
+  edit((build) => wearOn(build, alternativeId, partId, ref), `${alternativeId}/${partId}`);
+
+/** Puts a finish on a part of one alternative, and into the build where it was not there yet. */
+export const chooseFrom = (alternativeId: string, partId: string, finish: EmbeddedFinish): void =>
+  edit(
+    (build) => wearOn(embed(build, finish), alternativeId, partId, refOf(finish)),
     `${alternativeId}/${partId}`,
   );
-
-const allowing = (part: Part, ref: FinishRef): Part =>
-  isOpen(part) && !part.candidates.includes(ref)
-    ? { ...part, candidates: [...part.candidates, ref] }
-    : part;
-
-type Choices = Build['alternatives'][number]['choices'];
-
-/** Choices with `ref` on the part; a settled part that keeps its finish is not named at all. */
-function chosen(build: Build, choices: Choices, partId: string, ref: FinishRef): Choices {
-  const part = build.parts.find(({ id }) => id === partId);
-  if (part === undefined || isOpen(part) || part.finish !== ref) {
-    return { ...choices, [partId]: ref };
-  }
-  const { [partId]: _, ...others } = choices;
-  return others;
-}

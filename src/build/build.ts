@@ -8,7 +8,8 @@
 import * as v from 'valibot';
 import { finishSchema, idSchema, lightSchema, nameSchema } from '../finish/finish.ts';
 
-export const buildVersion = 1;
+/** Version 2 tells which parts are not on the model (`absent`). */
+export const buildVersion = 2;
 
 /** `rack/finish`, the key of an embedded finish. */
 export const finishRefSchema = v.pipe(
@@ -32,6 +33,8 @@ const partBase = {
   name: nameSchema,
   /** Parts of the car that this part of the build covers, by the ids of its sight table. */
   covers: v.pipe(v.array(idSchema), v.minLength(1), v.maxLength(40)),
+  /** Not on this model: neither seen nor scored, kept in case it turns up. */
+  absent: v.optional(v.boolean(), false),
 };
 export const partSchema = v.union([
   v.strictObject({
@@ -157,15 +160,18 @@ export const isOpen = (part: Part): part is OpenPart => 'candidates' in part;
 export const finishesByRef = (build: Build): Map<FinishRef, EmbeddedFinish> =>
   new Map(build.finishes.map((finish) => [refOf(finish), finish]));
 
-/** Finish of every part under one alternative, by part id. */
+/** Finish of every part on the model under one alternative, by part id. */
 export function assignmentOf(build: Build, alternative: Alternative): Map<string, FinishRef> {
   return new Map(
-    build.parts.map((part) => [
-      part.id,
-      alternative.choices[part.id] ?? (isOpen(part) ? part.candidates[0]! : part.finish),
-    ]),
+    build.parts.flatMap((part) =>
+      part.absent ? [] : [[part.id, alternative.choices[part.id] ?? usualFinish(part)] as const],
+    ),
   );
 }
+
+/** What a part wears where an alternative says nothing: the settled finish, or the first candidate. */
+export const usualFinish = (part: Part): FinishRef =>
+  isOpen(part) ? part.candidates[0]! : part.finish;
 
 /** Neutral letter of the alternative at `position` (0 → A, 26 → AA). */
 export function letterOf(position: number): string {

@@ -8,7 +8,7 @@
  */
 import * as v from 'valibot';
 import { checkedAgainst, hasHidden, parseJson } from '../finish/parse.ts';
-import { finishFaults } from '../finish/rack.ts';
+import { finishFaults } from '../finish/rack/rack.ts';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
 import {
   alternativeSchema,
@@ -29,9 +29,12 @@ export const mostBuildBytes = 32_000_000;
 export const mostProblems = 50;
 
 type Fields = Readonly<Record<string, unknown>>;
-/** From each older version, how to raise a document by one version; none is older yet. */
+/** From each older version, how to raise a document by one version. */
 export type Migrations = ReadonlyMap<number, (old: Fields) => Fields>;
-const migrations: Migrations = new Map();
+const migrations: Migrations = new Map([
+  // In version 1 every part was on the model, which is what version 2 takes for granted.
+  [1, (old) => old],
+]);
 
 /**
  * The build in `text`. Throws `InputError` with every problem on too much text, broken JSON,
@@ -189,7 +192,7 @@ const fieldOrder = [
     'car',
     'scale',
   ],
-  ...['viewing', 'distanceMm', 'wantedBy', 'weights', 'tonal', 'mustRead', 'covers'],
+  ...['viewing', 'distanceMm', 'wantedBy', 'weights', 'tonal', 'mustRead', 'covers', 'absent'],
   ...['effect', 'colour', 'face', 'flop', 'flopIndex', 'gloss60', 'sampleGloss60', 'coats'],
   ...['chemistry', 'undercoats', 'clear', 'tint', 'srgb', 'lab', 'light', 'spectrum', 'nm'],
   ...['reflectance', 'provenance', 'how', 'deltaE', 'bottle', 'onHand', 'leadDays'],

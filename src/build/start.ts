@@ -7,7 +7,8 @@
  * group knows becomes a part of its own.
  */
 import type { SightPart, SightTable } from '../car/table.ts';
-import type { Build } from './build.ts';
+import { idFrom } from '../ground/id.ts';
+import { type Build, buildVersion } from './build.ts';
 import { buildFrom } from './file.ts';
 
 /** What the builder says of a new build. */
@@ -130,8 +131,8 @@ export function startingBuild({ car, name, scale }: Beginning, sight: SightTable
   const candidates = alternatives.map(([finish]) => ref(finish));
   return buildFrom({
     format: 'testspoon-build',
-    version: 1,
-    id: idFrom(name),
+    version: buildVersion,
+    id: idFrom(name, 'build'),
     name,
     car,
     scale,
@@ -160,7 +161,9 @@ function gathered(painted: readonly SightPart[]): FirstPart[] {
   const present = new Set(painted.map(({ id }) => id));
   return groups.flatMap(([name, wanted, finish]) => {
     const covers = wanted.filter((id) => present.has(id));
-    return covers.length === 0 ? [] : [{ id: idFrom(name), name, covers, finish: ref(finish) }];
+    return covers.length === 0
+      ? []
+      : [{ id: idFrom(name, 'build'), name, covers, finish: ref(finish) }];
   });
 }
 
@@ -176,12 +179,4 @@ function ungathered(painted: readonly SightPart[], others: readonly FirstPart[])
       covers: [id],
       finish: ref(role === 'feature' && group === 'skin' ? 'deep-green' : 'satin-black'),
     }));
-}
-
-/** A name as an id: `Harbour roadster!` gives `harbour-roadster`. */
-function idFrom(name: string): string {
-  // Accents fall away as marks of their own: `Café` gives `cafe`.
-  const plain = name.slice(0, 400).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  const words = plain.match(/[a-z0-9]+/g) ?? ['build'];
-  return words.join('-').slice(0, 60).replace(/-$/, '');
 }

@@ -95,3 +95,24 @@ export const middleOf = ({ low, high }: Box): Vector3 => [
 
 /** Half the diagonal of a box, mm: the radius of a ball that holds it. */
 export const radiusOf = ({ low, high }: Box): number => lengthOf(subtract(high, low)) / 2;
+
+/**
+ * The mesh without the triangles of these parts, by id; the same object where there are none. Parts
+ * and nodes keep their places, so that indices mean the same in both.
+ */
+export function meshWithout(mesh: Mesh, ids: ReadonlySet<string>): Mesh {
+  const isGone = mesh.nodes.map(({ part }) => ids.has(mesh.parts[part]!.id));
+  const kept: number[] = [];
+  mesh.nodeOf.forEach((node, triangle) => {
+    if (!isGone[node]) kept.push(triangle);
+  });
+  if (kept.length === mesh.nodeOf.length) return mesh;
+  const positions = new Float32Array(kept.length * 9);
+  const normals = new Float32Array(kept.length * 9);
+  kept.forEach((triangle, at) => {
+    positions.set(mesh.positions.subarray(triangle * 9, triangle * 9 + 9), at * 9);
+    normals.set(mesh.normals.subarray(triangle * 9, triangle * 9 + 9), at * 9);
+  });
+  const nodeOf = Uint16Array.from(kept, (triangle) => mesh.nodeOf[triangle]!);
+  return { ...mesh, positions, normals, nodeOf };
+}

@@ -8,7 +8,7 @@ import { checkAgainstCar, uncoveredParts } from '../build/coverage.ts';
 import { parseBuild } from '../build/file.ts';
 import type { SightTable } from '../car/table.ts';
 import { parseJson } from '../finish/parse.ts';
-import type { Rack } from '../finish/rack.ts';
+import type { Rack } from '../finish/rack/rack.ts';
 import { InputError, shown } from '../ground/problem.ts';
 import { printLines } from './argument.ts';
 import { told } from './draw/progress.ts';

@@ -3,8 +3,8 @@
  */
 import { basename } from 'node:path';
 import { didYouMean } from '../build/nearest.ts';
-import { rackFromCsv } from '../finish/csv.ts';
-import { parseRack, type Rack } from '../finish/rack.ts';
+import { rackFromCsv } from '../finish/rack/csv.ts';
+import { parseRack, type Rack } from '../finish/rack/rack.ts';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
 import { rackIds, shelfRack } from './shelf.ts';
 import { sourceName, textFrom } from './source.ts';

@@ -8,7 +8,7 @@ import { nearestName } from '../colour/name.ts';
 import { hexFromLab } from '../colour/srgb.ts';
 import { type Appearance, appearanceOf } from '../finish/appearance.ts';
 import type { Finish } from '../finish/finish.ts';
-import type { Rack } from '../finish/rack.ts';
+import type { Rack } from '../finish/rack/rack.ts';
 import { InputError, shown } from '../ground/problem.ts';
 import type { Lab } from '../ground/unit.ts';
 import { lightNames, lightOption, numberFrom, printJson, printLines } from './argument.ts';

@@ -5,7 +5,7 @@
 import demo from '../build/demo.json?raw';
 import { type SightTable, sightTableSchema } from '../car/table.ts';
 import { checkedAgainst, parseJson } from '../finish/parse.ts';
-import { parseRack, type Rack } from '../finish/rack.ts';
+import { parseRack, type Rack } from '../finish/rack/rack.ts';
 import { InputError, shown } from '../ground/problem.ts';
 
 type Texts = Readonly<Record<string, string>>;

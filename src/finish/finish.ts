@@ -151,3 +151,20 @@ export function bottlesOf(finish: Finish): Bottle[] {
   ].filter((bottle) => bottle !== undefined);
   return [...new Map(all.map((bottle) => [bottle.id, bottle])).values()];
 }
+
+/** The finish with its bottles told as `told` has them, by id; the same object where nothing changes. */
+export function withBottles<Kind extends Finish>(
+  finish: Kind,
+  told: ReadonlyMap<string, Bottle>,
+): Kind {
+  if (!bottlesOf(finish).some(({ id }) => told.has(id))) return finish;
+  const as = <Film extends { bottle?: Bottle | undefined }>(film: Film): Film => {
+    const bottle = told.get(film.bottle?.id ?? '');
+    return bottle === undefined ? film : { ...film, bottle };
+  };
+  return {
+    ...as(finish),
+    undercoats: finish.undercoats.map(as),
+    ...(finish.clear && { clear: as(finish.clear) }),
+  };
+}

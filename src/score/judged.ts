@@ -5,6 +5,7 @@
 import { type Assignment, isToSpray, isToStrip, shelfOf } from '../build/bottles.ts';
 import { type Build, finishesByRef, isOpen, type Part } from '../build/build.ts';
 import { addDays, daysBetween } from '../build/date.ts';
+import { fittedBuild } from '../build/fitted.ts';
 import type { RuleFacts } from '../build/rule.ts';
 import { daysUntilCured } from '../build/schedule.ts';
 import type { SightTable } from '../car/table.ts';
@@ -38,9 +39,10 @@ export interface Judged {
 }
 
 /** Lays a build out for scoring. The build must have passed `parseBuild`. */
-export function judge(build: Build, sight: SightTable, judging: Judging): Judged {
+export function judge(described: Build, sight: SightTable, judging: Judging): Judged {
+  const build = fittedBuild(described);
   const light = judging.light ?? build.viewing.light;
-  const scene = sceneOf(build, sight, judging.distanceMm ?? build.viewing.distanceMm);
+  const scene = sceneOf(described, sight, judging.distanceMm ?? build.viewing.distanceMm);
   const finishes = finishesByRef(build);
   const shelf = shelfOf(build);
   const parts = new Map(build.parts.map((part) => [part.id, part]));

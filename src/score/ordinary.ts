@@ -7,7 +7,7 @@
  * then what usually matches does so with chance 0.65: small skin parts wear the body's finish,
  * small cabin parts the seats', rims the wheels'. Rules are not asked.
  */
-import { type Build, finishesByRef, isOpen, type Part } from '../build/build.ts';
+import { type Build, finishesByRef, type Part, usualFinish } from '../build/build.ts';
 import type { SightTable } from '../car/table.ts';
 import { isCloth } from '../finish/finish.ts';
 import { type Draw, drawFrom } from '../ground/draw.ts';
@@ -51,11 +51,10 @@ function withEveryFinish(build: Build): Build {
   const cloth = [...finishes].flatMap(([ref, finish]) => (isCloth(finish) ? [ref] : []));
   const hard = [...finishes].flatMap(([ref, finish]) => (isCloth(finish) ? [] : [ref]));
   const opened = build.parts.map((part): Part => {
-    const { id, name, covers } = part;
-    const usual = isOpen(part) ? part.candidates[0]! : part.finish;
-    const usualFinish = finishes.get(usual);
-    const kind = usualFinish !== undefined && isCloth(usualFinish) ? cloth : hard;
-    return { id, name, covers, candidates: [...sampleOf(kind)] };
+    const { id, name, covers, absent } = part;
+    const finish = finishes.get(usualFinish(part));
+    const kind = finish !== undefined && isCloth(finish) ? cloth : hard;
+    return { id, name, covers, absent, candidates: [...sampleOf(kind)] };
   });
   return { ...build, parts: opened, alternatives: [], rules: [] };
 }

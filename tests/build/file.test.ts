@@ -56,7 +56,7 @@ describe('a good build', () => {
 const cases: readonly [what: string, change: Loose, place: string, says: RegExp][] = [
   ['another format', { format: 'testspoon-rack' }, 'format', /“testspoon-rack”.*another kind/],
   ['no format', { format: undefined }, 'format', /nothing.*testspoon-build/],
-  ['no version', { version: undefined }, 'version', /nothing.*"version": 1/],
+  ['no version', { version: undefined }, 'version', /nothing.*"version": 2/],
   ['a version in words', { version: 'one' }, 'version', /“one”.*whole number/],
   ['a future version', { version: 99 }, 'version', /99.*newer.*left untouched/],
   ['a half version', { version: 1.5 }, 'version', /1.5.*whole number/],
@@ -371,7 +371,7 @@ describe('file text', () => {
 
   it('opens with what it is, ends with a line break, and keeps short things on one line', () => {
     const lines = textOf(buildFrom(spoiled({}))).split('\n');
-    expect(lines.slice(0, 3)).toEqual(['{', '  "format": "testspoon-build",', '  "version": 1,']);
+    expect(lines.slice(0, 3)).toEqual(['{', '  "format": "testspoon-build",', '  "version": 2,']);
     expect(lines).toContain('  "viewing": { "distanceMm": 400, "light": "D65" },');
     expect(lines.at(-1)).toBe('');
     expect(lines.at(-2)).toBe('}');

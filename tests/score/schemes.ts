@@ -5,7 +5,7 @@
  */
 
 import { parse } from 'valibot';
-import { type Build, buildSchema, type Part } from '../../src/build/build.ts';
+import { type Build, buildSchema, buildVersion, type Part } from '../../src/build/build.ts';
 import type { Effect } from '../../src/finish/finish.ts';
 
 /** L*, a*, b* (D65), GU at 60°, and what sort of surface it is. */
@@ -131,7 +131,7 @@ export function buildOf(names: readonly string[], changes: Partial<Build> = {}):
   const used = new Set(lists.flat());
   const build = {
     format: 'testspoon-build',
-    version: 1,
+    version: buildVersion,
     id: 'judgement',
     name: 'Regression of judgement',
     car: 'roadster',

@@ -4,6 +4,7 @@
  */
 import { useEffect, useMemo, useRef } from 'react';
 import type { Alternative, Build } from '../../build/build.ts';
+import { absentCarParts } from '../../build/fitted.ts';
 import { differingParts } from '../live/marks.ts';
 import { useShown, useViewing } from '../live/viewing.ts';
 import type { View } from '../opening/garage.ts';
@@ -11,7 +12,7 @@ import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { startChoosing } from '../table/choosing.ts';
 import { ownersOf, paintOf } from './paint.ts';
-import { drawingOf, lightIn, markIn, partUnder } from './trace.ts';
+import { drawingOf, leaveOutIn, lightIn, markIn, partUnder } from './trace.ts';
 
 interface PictureProps {
   readonly alternative: Alternative;
@@ -33,6 +34,8 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   useEffect(() => {
     for (const [name, value] of paint) drawing.style.setProperty(name, value);
   }, [drawing, paint]);
+
+  useEffect(() => leaveOutIn(drawing, absentCarParts(build)), [drawing, build]);
 
   const isMarking = useViewing((viewing) => viewing.isMarking);
   useEffect(() => {

@@ -48,6 +48,13 @@ export function drawnPartAt(drawing: SVGSVGElement, x: number, y: number): strin
   return met?.getAttribute('data-part') ?? undefined;
 }
 
+/** Leaves the parts with these car ids undrawn; what they hid was never traced, so a gap stays. */
+export function leaveOutIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
+  for (const path of pathsOf(drawing)) {
+    path.style.display = carParts.has(path.dataset.part ?? '') ? 'none' : '';
+  }
+}
+
 /** Draws a dashed line round the parts with these car ids, and takes away any other. */
 export function markIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
   const marked = pathsOf(drawing).filter((path) => carParts.has(path.dataset.part ?? ''));

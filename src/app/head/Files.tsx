@@ -2,8 +2,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { mostBuildBytes, textOf } from '../../build/file.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
-import { demoWork, workFrom } from '../opening/start.ts';
-import { open, useBench, type Work } from '../store.ts';
+import { demoWork, type FreshWork, workFrom } from '../opening/start.ts';
+import { open, useBench } from '../store.ts';
 import { Problems } from './Problems.tsx';
 
 interface Refused {
@@ -45,7 +45,7 @@ export function Files() {
   const [refused, setRefused] = useState<Refused>();
 
   const latest = useRef(0);
-  const take = (name: string, work: Promise<Work>): void => {
+  const take = (name: string, work: Promise<FreshWork>): void => {
     latest.current += 1;
     const turn = latest.current;
     // A slow file must not replace, nor its faults cover, one that was chosen after it.

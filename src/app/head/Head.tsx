@@ -1,5 +1,6 @@
 /** The head of the page: what is open, its story in a line, undo and redo, files. */
 import { useState } from 'react';
+import { isOpen } from '../../build/build.ts';
 import { useWork } from '../store.ts';
 import { Files } from './Files.tsx';
 import { History } from './History.tsx';
@@ -7,7 +8,7 @@ import { History } from './History.tsx';
 /** Name and story of the build, and what can be done with it. */
 export function Head() {
   const { build, car } = useWork();
-  const open = build.parts.filter((part) => 'candidates' in part).length;
+  const open = build.parts.filter((part) => isOpen(part) && !part.absent).length;
   return (
     <header className="head">
       <div className="head-words">

@@ -2,7 +2,8 @@
  * Brings the live cars: asks whether this browser draws 3D, then fetches code and car while the
  * drawings stand in. Whatever goes wrong on the way, the drawings stay.
  */
-import { type ComponentType, type RefObject, useEffect, useState } from 'react';
+import { type ComponentType, type RefObject, useEffect, useMemo, useState } from 'react';
+import { absentCarParts } from '../../build/fitted.ts';
 import type { Mesh } from '../../car/mesh.ts';
 import { useWork } from '../store.ts';
 import { useViewing } from './viewing.ts';
@@ -10,12 +11,17 @@ import { useViewing } from './viewing.ts';
 interface LiveProps {
   readonly within: RefObject<HTMLElement | null>;
 }
-type Cars = ComponentType<{ mesh: Mesh; within: LiveProps['within'] }>;
+interface Brought {
+  readonly Cars: ComponentType<{ mesh: Mesh; within: LiveProps['within'] }>;
+  readonly mesh: Mesh;
+  /** The mesh without these parts of the car. */
+  readonly without: (mesh: Mesh, ids: ReadonlySet<string>) => Mesh;
+}
 
 /** The live cars, once they are there. */
 export function Live({ within }: LiveProps) {
-  const { car } = useWork();
-  const [brought, setBrought] = useState<{ Cars: Cars; mesh: Mesh; of: string }>();
+  const { car, build } = useWork();
+  const [brought, setBrought] = useState<Brought & { of: string }>();
   const liveness = useViewing((viewing) => viewing.liveness);
 
   useEffect(() => {
@@ -38,20 +44,28 @@ export function Live({ within }: LiveProps) {
     };
   }, [car]);
 
-  if (brought === undefined || brought.of !== car.id || liveness === 'impossible') return null;
-  return <brought.Cars mesh={brought.mesh} within={within} />;
+  // One key for one set of absent parts, so that a mere change of finish builds no new shape.
+  const absent = [...absentCarParts(build)].sort().join(' ');
+  const mesh = useMemo(
+    () => brought?.without(brought.mesh, new Set(absent.split(' '))),
+    [brought, absent],
+  );
+  if (brought === undefined || mesh === undefined) return null;
+  if (brought.of !== car.id || liveness === 'impossible') return null;
+  return <brought.Cars mesh={mesh} within={within} />;
 }
 
-async function bring(glb: string): Promise<{ Cars: Cars; mesh: Mesh }> {
-  const [{ LiveCars }, { readGlb }, bytes] = await Promise.all([
+async function bring(glb: string): Promise<Brought> {
+  const [{ LiveCars }, { readGlb }, { meshWithout }, bytes] = await Promise.all([
     import('./LiveCars.tsx'),
     import('../../car/glb.ts'),
+    import('../../car/mesh.ts'),
     fetch(glb).then((answer) => {
       if (!answer.ok) throw new Error(`${glb} could not be fetched (${answer.status})`);
       return answer.arrayBuffer();
     }),
   ]);
-  return { Cars: LiveCars, mesh: await readGlb(new Uint8Array(bytes)) };
+  return { Cars: LiveCars, mesh: await readGlb(new Uint8Array(bytes)), without: meshWithout };
 }
 
 /** Whether this browser can draw 3D at all; asked once, on a canvas that is thrown away. */

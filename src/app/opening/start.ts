@@ -13,11 +13,14 @@ import type { Work } from '../store.ts';
 import { carFrom, textOf } from './garage.ts';
 import { keptText, setAside } from './keep.ts';
 
+/** Work that no browser keeps yet. */
+export type FreshWork = Omit<Work, 'key'>;
+
 /** Work from the text of a build file. Throws `InputError` with every problem. */
-export const workFrom = async (text: string, source: string): Promise<Work> =>
+export const workFrom = async (text: string, source: string): Promise<FreshWork> =>
   onItsCar(parseBuild(text, source), source);
 
-async function onItsCar(build: Build, source: string): Promise<Work> {
+async function onItsCar(build: Build, source: string): Promise<FreshWork> {
   const car = await carFrom(build.car, source);
   const problems = checkAgainstCar(build, car.sight);
   if (problems.length > 0) throw new InputError(problems, source);
@@ -25,11 +28,11 @@ async function onItsCar(build: Build, source: string): Promise<Work> {
 }
 
 /** The demo as it was made. */
-export const demoWork = async (): Promise<Work> => workFrom(await textOf(demoUrl), 'the demo');
+export const demoWork = async (): Promise<FreshWork> => workFrom(await textOf(demoUrl), 'the demo');
 
 /** The work to open with; `isKept` where it is the builder's own from the last visit. */
 export async function firstWork(): Promise<{
-  work: Work;
+  work: FreshWork;
   isKept: boolean;
   /** Kept work could not be opened: it was set aside, or could not even be that. */
   unreadable: 'set-aside' | 'left' | undefined;

@@ -3,7 +3,9 @@
  * that differ first, then those still open though alike, then those settled and alike. A row that
  * differed a moment ago stays where it was, so that nothing slips from under the hand.
  */
+
 import { assignmentOf, type Build, type FinishRef, isOpen, type Part } from '../../build/build.ts';
+import { fittedBuild } from '../../build/fitted.ts';
 
 export interface Row {
   readonly part: Part;
@@ -19,7 +21,7 @@ export interface Rows {
 /** The rows of a build's part table; parts in `kept` stay among the differing ones. */
 export function rowsOf(build: Build, kept: ReadonlySet<string>): Rows {
   const assignments = build.alternatives.map((alternative) => assignmentOf(build, alternative));
-  const rows = build.parts.map(
+  const rows = fittedBuild(build).parts.map(
     (part): Row => ({
       part,
       refs: assignments.map((assignment) => assignment.get(part.id) ?? ''),

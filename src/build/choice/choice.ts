@@ -9,6 +9,7 @@
 import { bottlesOf } from '../../finish/finish.ts';
 import { isToSpray, shelfOf } from '../bottles.ts';
 import { type Build, type FinishRef, finishesByRef, isOpen, type Rule } from '../build.ts';
+import { fittedIn, fittedRule } from '../fitted.ts';
 
 /** Finishes left for each part, by part id. */
 export type Domains = ReadonlyMap<string, readonly FinishRef[]>;
@@ -23,7 +24,7 @@ const choiceKinds = [
 export type ChoiceRule = Extract<Rule, { kind: (typeof choiceKinds)[number] }>;
 
 /** Whether the rule can be judged from the choices alone. */
-export const isChoiceRule = (rule: Rule): rule is ChoiceRule =>
+const isChoiceRule = (rule: Rule): rule is ChoiceRule =>
   (choiceKinds as readonly string[]).includes(rule.kind);
 
 /** A bounded amount of thinking, in finishes looked at; every step takes from it. */
@@ -33,9 +34,22 @@ export interface Effort {
 /** Finishes looked at before giving up: about a second of thinking (our judgement). */
 export const mostEffort = 20_000_000;
 
-/** What each part can wear before any rule is thought of: candidates, or its one finish. */
+/** What each part on the model can wear before any rule is thought of: candidates, or its one finish. */
 export const domainsOf = (build: Build): Map<string, readonly FinishRef[]> =>
-  new Map(build.parts.map((part) => [part.id, isOpen(part) ? part.candidates : [part.finish]]));
+  new Map(
+    build.parts.flatMap((part) =>
+      part.absent ? [] : [[part.id, isOpen(part) ? part.candidates : [part.finish]] as const],
+    ),
+  );
+
+/** The rules that can be judged from the choices alone, as far as they concern parts on the model. */
+export function choiceRulesOf(build: Build): { rule: ChoiceRule; index: number }[] {
+  const isFitted = fittedIn(build);
+  return build.rules.flatMap((whole, index) => {
+    const rule = fittedRule(whole, isFitted);
+    return rule !== undefined && isChoiceRule(rule) ? [{ rule, index }] : [];
+  });
+}
 
 /** Bottle ids that wearing `ref` on `part` would make one buy. */
 export type NewBottles = (part: string, ref: FinishRef) => readonly string[];

@@ -6,10 +6,10 @@
 import type { Build } from '../build.ts';
 import {
   type ChoiceRule,
+  choiceRulesOf,
   type Domains,
   domainsOf,
   type Effort,
-  isChoiceRule,
   mostEffort,
   type NewBottles,
   narrowed,
@@ -30,7 +30,7 @@ export function combinationCount(
   effort: Effort = { left: mostEffort },
 ): CombinationCount {
   const domains = domainsOf(build);
-  const rules = build.rules.filter(isChoiceRule);
+  const rules = choiceRulesOf(build).map(({ rule }) => rule);
   const all = productOf(domains);
   const keepingRules = countFits(domains, rules, newBottlesIn(build), effort);
   return { all, keepingRules: effort.left > 0 ? keepingRules : undefined };

@@ -10,10 +10,10 @@ import type { Build, FinishRef } from '../build.ts';
 import { namesIn, ruleSentence } from '../rule.ts';
 import {
   type ChoiceRule,
+  choiceRulesOf,
   type Domains,
   domainsOf,
   type Effort,
-  isChoiceRule,
   mostEffort,
   type NewBottles,
   narrowed,
@@ -37,9 +37,7 @@ export type Verdict =
 
 /** Whether the choice rules of `build` can all be kept, over every combination of candidates. */
 export function contradictions(build: Build, effort: Effort = { left: mostEffort }): Verdict {
-  const numbered = build.rules.flatMap((rule, index) =>
-    isChoiceRule(rule) ? [{ rule, index }] : [],
-  );
+  const numbered = choiceRulesOf(build);
   const domains = domainsOf(build);
   const newBottles = newBottlesIn(build);
   const solve = (entries: typeof numbered): Domains | 'none' | 'not-settled' =>

@@ -75,10 +75,12 @@ function wornRows(screen: Screen, build: Build, light: LightId): Row[] {
     return cell;
   };
   const worn = build.alternatives.map((alternative) => assignmentOf(build, alternative));
-  return build.parts.filter(isOpen).map(({ id, name }) => ({
-    title: harmless(name),
-    cells: worn.map((assignment) => cellOf(assignment.get(id) ?? '')),
-  }));
+  return build.parts
+    .filter((part) => isOpen(part) && !part.absent)
+    .map(({ id, name }) => ({
+      title: harmless(name),
+      cells: worn.map((assignment) => cellOf(assignment.get(id) ?? '')),
+    }));
 }
 
 function scoreRows(alternatives: readonly ScoreSheet[]): Row[] {

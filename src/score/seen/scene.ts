@@ -3,13 +3,14 @@
  * the car's parts gathered into the build's parts.
  *
  * In: a build and its car's sight table. Out: surfaces (one per part of the build, and one per
- * given part of the car that the build does not cover) and their borders. Areas in mm² and
+ * given part of the car that the build does not cover) and their borders; parts that are not on the model have none. Areas in mm² and
  * lengths in mm at scale; angles in degrees at the viewing distance. How much an area counts is our judgement.
  *
  * Limits: visible areas are measured from one camera distance, so very near or far viewing only
  * changes angles, not what hides what.
  */
 import type { Build, Part } from '../../build/build.ts';
+import { absentCarParts } from '../../build/fitted.ts';
 import type { Group, Role, SightPart, SightTable, Zone } from '../../car/table.ts';
 import { zones } from '../../car/table.ts';
 import { fullImportanceMm2, stripElongation } from '../judgement.ts';
@@ -69,7 +70,10 @@ export function sceneOf(build: Build, sight: SightTable, distanceMm: number): Sc
   const whole = sight.looks.flatMap((look, at) => (look.isWhole ? [at] : []));
   const weightSum = whole.reduce((sum, at) => sum + sight.looks[at]!.weight, 0);
   const lookWeights = Float64Array.from(whole, (at) => sight.looks[at]!.weight / weightSum);
-  const carParts = new Map(sight.parts.map((part) => [part.id, part]));
+  const absent = absentCarParts(build);
+  const carParts = new Map(
+    sight.parts.flatMap((part) => (absent.has(part.id) ? [] : [[part.id, part] as const])),
+  );
   const carTotal = weightedArea([...carParts.values()], whole, lookWeights);
 
   const surfaces: Surface[] = [];
@@ -80,9 +84,10 @@ export function sceneOf(build: Build, sight: SightTable, distanceMm: number): Sc
     const share = (100 * weightedArea(members, whole, lookWeights)) / carTotal;
     surfaces.push(surfaceFrom(id, name, members, whole, share, build.scale, distanceMm, isGiven));
   };
-  for (const part of build.parts) take(part.id, part.name, membersOf(part, carParts), false);
+  for (const part of build.parts)
+    if (!part.absent) take(part.id, part.name, membersOf(part, carParts), false);
   for (const part of sight.parts) {
-    if (part.given !== undefined && !surfaceOfCarPart.has(part.id)) {
+    if (part.given !== undefined && carParts.has(part.id) && !surfaceOfCarPart.has(part.id)) {
       take(part.id, part.name, [part], true);
     }
   }

@@ -7,7 +7,7 @@ import Color from 'colorjs.io';
 import { ciede2000 } from '../../../src/colour/difference.ts';
 import { appearanceOf } from '../../../src/finish/appearance.ts';
 import type { Finish } from '../../../src/finish/finish.ts';
-import { parseRack } from '../../../src/finish/rack.ts';
+import { parseRack } from '../../../src/finish/rack/rack.ts';
 import { asLab, type Lab } from '../../../src/ground/unit.ts';
 import { type Surface, surfaceOf } from '../../../src/stage/surface/surface.ts';
 import { finishWith } from '../../finish/sample.ts';

@@ -7,7 +7,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { appearanceOf } from '../../../src/finish/appearance.ts';
 import { isBareMetal, isCloth, isFlake } from '../../../src/finish/finish.ts';
-import { parseRack } from '../../../src/finish/rack.ts';
+import { parseRack } from '../../../src/finish/rack/rack.ts';
 import { rowsFor, wear } from '../../../src/stage/surface/rows.ts';
 import { type Surface, surfaceOf, surfaceOfGiven } from '../../../src/stage/surface/surface.ts';
 import { finishWith } from '../../finish/sample.ts';

@@ -7,8 +7,8 @@
  * in two ways, face and flop on a paint without flake). At most 20,000 finishes, our judgement.
  */
 import * as v from 'valibot';
-import { reflectanceFromTable } from '../colour/spectrum.ts';
-import { InputError, type Problem, shown } from '../ground/problem.ts';
+import { reflectanceFromTable } from '../../colour/spectrum.ts';
+import { InputError, type Problem, shown } from '../../ground/problem.ts';
 import {
   type Bottle,
   bottlesOf,
@@ -18,8 +18,8 @@ import {
   idSchema,
   longestNote,
   nameSchema,
-} from './finish.ts';
-import { checkedAgainst, mostEntries, parseJson } from './parse.ts';
+} from '../finish.ts';
+import { checkedAgainst, mostEntries, parseJson } from '../parse.ts';
 
 export const rackVersion = 1;
 

@@ -8,10 +8,9 @@
  */
 import Papa from 'papaparse';
 import * as v from 'valibot';
-import { InputError, type Problem, shown } from '../ground/problem.ts';
-import { type Finish, finishSchema } from './finish.ts';
-import { hasHidden, mostEntries, problemsFrom, refuseOversize } from './parse.ts';
-import { type Rack, rackCheck, rackVersion } from './rack.ts';
+import { InputError, type Problem, shown } from '../../ground/problem.ts';
+import { type Finish, finishSchema } from '../finish.ts';
+import { hasHidden, mostEntries, problemsFrom, refuseOversize } from '../parse.ts';
 import {
   answerFromCell,
   cellFromColour,
@@ -19,7 +18,8 @@ import {
   colourFromCell,
   numberFromCell,
   textFromCell,
-} from './text/cell.ts';
+} from '../text/cell.ts';
+import { type Rack, rackCheck, rackVersion } from './rack.ts';
 
 type Kind = 'text' | 'word' | 'number' | 'answer' | 'colour';
 type Columns = readonly (readonly [path: string, kind: Kind])[];

@@ -1,0 +1,31 @@
+/**
+ * Which dialog lies over the page, and on what? One at a time, kept out of the undo history; each
+ * is fetched when it is first asked for. The focus goes back to what opened it.
+ */
+import { create } from 'zustand';
+
+export type Overlay =
+  /** Standing, name, candidates and cover of one part of the build. */
+  | { readonly kind: 'part'; readonly part: string }
+  /** Name, note, place of one alternative. */
+  | { readonly kind: 'alternative'; readonly alternative: string }
+  /** What the model is: name, scale, distance, date, story; parts left out. */
+  | { readonly kind: 'build' }
+  /** A new build. */
+  | { readonly kind: 'new' }
+  /** Every build this browser keeps. */
+  | { readonly kind: 'builds' }
+  /** Anything that can be done, by its name. */
+  | { readonly kind: 'commands' };
+
+interface Laid {
+  readonly overlay: Overlay | undefined;
+}
+
+export const useOverlay = create<Laid>()(() => ({ overlay: undefined }));
+
+/** Lays a dialog over the page, in the place of any other. */
+export const lay = (overlay: Overlay): void => useOverlay.setState({ overlay });
+
+/** Takes the dialog away. */
+export const clear = (): void => useOverlay.setState({ overlay: undefined });

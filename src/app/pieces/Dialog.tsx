@@ -1,0 +1,68 @@
+/**
+ * A dialog over the page, native, so that Escape closes it and the focus goes back to what opened
+ * it. A press beside it closes it too, unless the press began inside.
+ */
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+
+interface DialogProps {
+  readonly title: string;
+  /** `side`: along the edge, so that the cars stay in sight; `middle`: over the page. */
+  readonly place?: 'side' | 'middle';
+  readonly className?: string;
+  readonly onClose: () => void;
+  /** What stands beside the way out, for example a button that takes everything back. */
+  readonly tools?: ReactNode;
+  /** Words on the way out. */
+  readonly closing?: string;
+  readonly children: ReactNode;
+}
+
+/** Shown as long as it is rendered; `onClose` is asked to take it away. */
+export function Dialog(props: DialogProps) {
+  const { title, place = 'middle', className = '', onClose, tools, closing = 'Done' } = props;
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  useEffect(() => {
+    const element = dialog.current;
+    if (element === null) return;
+    const before = document.activeElement;
+    if (!element.open) element.showModal();
+    let hasBegun = false;
+    const begin = ({ target }: Event): void => {
+      hasBegun = target === element;
+    };
+    const press = ({ target }: Event): void => {
+      if (target === element && hasBegun) element.close();
+      hasBegun = false;
+    };
+    element.addEventListener('pointerdown', begin);
+    element.addEventListener('click', press);
+    return () => {
+      element.removeEventListener('pointerdown', begin);
+      element.removeEventListener('click', press);
+      // Taken away while open, it would leave the focus on nothing.
+      if (element.open && before instanceof HTMLElement) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={dialog}
+      className={`dialog dialog-${place} ${className}`}
+      aria-labelledby={titleId}
+      onClose={onClose}
+    >
+      <div className="dialog-inside">
+        <header className="dialog-head">
+          <h2 id={titleId}>{title}</h2>
+          <div className="dialog-tools">
+            {tools}
+            <button type="button" className="button" onClick={() => dialog.current?.close()}>
+              {closing}
+            </button>
+          </div>
+        </header>
+        {props.children}
+      </div>
+    </dialog>
+  );
+}

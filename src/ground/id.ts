@@ -1,0 +1,42 @@
+/**
+ * What is a thing called inside a file? Ids are made from the names builders give: lower-case
+ * letters, digits and single hyphens, 60 at most, and never one that is taken.
+ */
+const longest = 60;
+
+/** A name as an id: `Harbour roadster!` gives `harbour-roadster`; without Latin letters, `fallback`. */
+export function idFrom(name: string, fallback = 'unnamed'): string {
+  // Accents fall away as marks of their own: `Café` gives `cafe`.
+  const plain = name.slice(0, 400).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const words = plain.match(/[a-z0-9]+/g) ?? [fallback];
+  return words.join('-').slice(0, longest).replace(/-$/, '');
+}
+
+/** Names that every object has a field for, so that no object can be looked up by them. */
+const reserved = ['constructor', 'prototype'];
+
+/** An id made from a name that is not among those taken: `marigold`, `marigold-2`, … */
+export function freeId(name: string, taken: Iterable<string>, fallback = 'unnamed'): string {
+  const used = new Set([...taken, ...reserved]);
+  const base = idFrom(name, fallback);
+  if (!used.has(base)) return base;
+  for (let count = 2; ; count++) {
+    const ending = `-${count}`;
+    const id = `${base.slice(0, longest - ending.length).replace(/-$/, '')}${ending}`;
+    if (!used.has(id)) return id;
+  }
+}
+
+const longestName = 120;
+
+/** A name that is not among those taken: `Copy of Copper`, `Copy of Copper 2`, …; 120 characters at most. */
+export function freeName(name: string, taken: Iterable<string>): string {
+  const used = new Set(taken);
+  const base = name.slice(0, longestName);
+  if (!used.has(base)) return base;
+  for (let count = 2; ; count++) {
+    const ending = ` ${count}`;
+    const free = `${base.slice(0, longestName - ending.length)}${ending}`;
+    if (!used.has(free)) return free;
+  }
+}
