@@ -28,7 +28,10 @@ export interface Judging {
 }
 
 export interface Judged {
+  /** The build without parts that are not on the model. */
   readonly build: Build;
+  /** What it was laid out from. */
+  readonly from: { readonly build: Build; readonly sight: SightTable; readonly judging: Judging };
   readonly light: LightId;
   readonly terms: Terms;
   readonly bottleNames: ReadonlyMap<string, string>;
@@ -76,6 +79,7 @@ export function judge(described: Build, sight: SightTable, judging: Judging): Ju
   });
   return {
     build,
+    from: { build: described, sight, judging },
     light,
     terms,
     bottleNames: new Map([...shelf.values()].map(({ id, name }) => [id, name])),
@@ -86,6 +90,57 @@ export function judge(described: Build, sight: SightTable, judging: Judging): Ju
     factsOf: (choice) => factsOf(terms, choice, judging.today),
   };
 }
+
+/**
+ * Lays a build out for scoring, keeping the tables of one laid out before where only alternatives,
+ * rules, weights or words have changed since.
+ */
+export function judgeAgain(
+  before: Judged | undefined,
+  build: Build,
+  sight: SightTable,
+  judging: Judging,
+): Judged {
+  if (before === undefined || !isLaidOutAlike(before.from, { build, sight, judging })) {
+    return judge(build, sight, judging);
+  }
+  return { ...before, build: fittedBuild(build), from: { build, sight, judging } };
+}
+
+function isLaidOutAlike(one: Judged['from'], other: Judged['from']): boolean {
+  const hasSameScene =
+    one.sight === other.sight &&
+    one.judging.today === other.judging.today &&
+    one.judging.light === other.judging.light &&
+    one.judging.distanceMm === other.judging.distanceMm;
+  const fields = ['finishes', 'viewing', 'scale', 'tonal', 'mustRead', 'wantedBy'] as const;
+  if (!hasSameScene || fields.some((field) => one.build[field] !== other.build[field]))
+    return false;
+  if (
+    one.build.parts === other.build.parts &&
+    one.build.alternatives === other.build.alternatives
+  ) {
+    return true;
+  }
+  const { parts } = other.build;
+  return (
+    parts.length === one.build.parts.length &&
+    parts.every((part, at) => {
+      const earlier = one.build.parts[at]!;
+      if (earlier.id !== part.id || earlier.absent !== part.absent) return false;
+      if (earlier.covers !== part.covers || earlier.name !== part.name) return false;
+      const [was, is] = [refsFor(one.build, earlier), refsFor(other.build, part)];
+      return isPaintedAlike(earlier, part) && was.join() === is.join();
+    })
+  );
+}
+
+/** Whether two tellings of one part ask for the same work. */
+const isPaintedAlike = (one: Part, other: Part): boolean =>
+  one === other ||
+  (isOpen(one)
+    ? isOpen(other)
+    : !isOpen(other) && one.painted === other.painted && one.finish === other.finish);
 
 /** Every finish the part may wear: candidates, the settled one, and what alternatives name. */
 function refsFor(build: Build, part: Part | undefined): string[] {

@@ -44,7 +44,12 @@ export function compareAlternatives(
   sight: SightTable,
   judging: Comparing,
 ): Comparison {
-  const judged = judge(build, sight, judging);
+  return comparisonOf(judge(build, sight, judging), judging);
+}
+
+/** Compares every alternative of a build that is laid out already. */
+export function comparisonOf(judged: Judged, judging: Comparing): Comparison {
+  const { build, sight } = judged.from;
   const sheets = build.alternatives.map((alternative, at) => sheetOf(judged, alternative, at));
   const costs = sheets.map(({ costs: six }) => six);
   const ordinary = judging.withoutCloseness ? undefined : ordinaryOveralls(build, sight, judging);

@@ -6,8 +6,8 @@
 import { assignmentOf, type Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import type { Comparison, ScoreSheet } from '../../score/comparison.ts';
-import { type Judged, judge } from '../../score/judged.ts';
-import { compareAlternatives } from '../../score/sheet.ts';
+import { type Judged, judgeAgain } from '../../score/judged.ts';
+import { comparisonOf } from '../../score/sheet.ts';
 import { type Elsewhere, whereElse } from '../../score/where.ts';
 import { useWork } from '../store.ts';
 
@@ -30,10 +30,15 @@ function perBuild<Answer>(answer: (build: Build, sight: SightTable, today: strin
   };
 }
 
+/** Laid out last; a change of finish on one alternative needs no new tables. */
+let latest: Judged | undefined;
+const judgedOf = perBuild((build, sight, today): Judged => {
+  latest = judgeAgain(latest, build, sight, { today });
+  return latest;
+});
 const scoresOf = perBuild((build, sight, today) =>
-  compareAlternatives(build, sight, { today, withoutCloseness: true }),
+  comparisonOf(judgedOf(build, sight), { today, withoutCloseness: true }),
 );
-const judgedOf = perBuild((build, sight, today): Judged => judge(build, sight, { today }));
 
 /** Scores and sentences of the open work, without closeness. */
 export function useComparison(): Comparison {
