@@ -11,7 +11,7 @@ import type { View } from '../opening/garage.ts';
 import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { startChoosing } from '../table/choosing.ts';
-import { ownersOf, paintOf } from './paint.ts';
+import { ownersOf, type Paint, paintOf } from './paint.ts';
 import { drawingOf, leaveOutIn, lightIn, markIn, partUnder } from './trace.ts';
 
 interface PictureProps {
@@ -31,8 +31,14 @@ export function Picture({ alternative, letter, view }: PictureProps) {
 
   useEffect(() => host.current?.replaceChildren(drawing), [drawing]);
 
+  const shownPaint = useRef<{ drawing: SVGSVGElement; paint: Paint }>(undefined);
   useEffect(() => {
-    for (const [name, value] of paint) drawing.style.setProperty(name, value);
+    // Each variable that is set costs a look at every path of the drawing: only what changed is.
+    const before = shownPaint.current?.drawing === drawing ? shownPaint.current.paint : undefined;
+    for (const [name, value] of paint) {
+      if (before?.get(name) !== value) drawing.style.setProperty(name, value);
+    }
+    shownPaint.current = { drawing, paint };
   }, [drawing, paint]);
 
   useEffect(() => leaveOutIn(drawing, absentCarParts(build)), [drawing, build]);

@@ -2,7 +2,7 @@
  * The test spoon: every finish on the page is one. The bowl is sprayed, the handle carries the
  * label. Drawn as the back of a plastic teaspoon lying on the bench, lamp above and to the left.
  */
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import type { EmbeddedFinish } from '../../build/build.ts';
 import type { LightId } from '../../colour/illuminant.ts';
 import { useBowlPicture } from '../live/spoons.ts';
@@ -19,8 +19,12 @@ const lamp =
   'M10 21.5C11.5 13.8 19 9.3 29.5 9.4C36 9.5 42.5 11.3 46.5 14C39 12.9 29 13.4 22.5 16.4C17.5 18.7 14.5 21 10 21.5Z';
 const bounce = 'M13 33.5C22 39.8 39 40.6 51.5 33C43.5 41.6 23 42.8 13 33.5Z';
 
-/** The sprayed bowl alone; decoration, so it has no name of its own. */
-export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId }) {
+/**
+ * The sprayed bowl alone; decoration, so it has no name of its own. Dozens are on the page, so one
+ * is drawn again only where its finish or the light has changed.
+ */
+export const Bowl = memo(function Bowl(props: { finish: EmbeddedFinish; light: LightId }) {
+  const { finish, light } = props;
   const id = useId();
   const look = lookOf(finish, light);
   const picture = useBowlPicture(finish, light);
@@ -56,7 +60,7 @@ export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId
       <path className={grain === 'fuzz' ? 'bowl-edge bowl-fuzz' : 'bowl-edge'} d={bowl} />
     </svg>
   );
-}
+});
 
 interface SpoonProps {
   readonly finish: EmbeddedFinish;
@@ -66,7 +70,7 @@ interface SpoonProps {
 }
 
 /** A finish as a sprayed test spoon with its label. */
-export function Spoon({ finish, light, note }: SpoonProps) {
+export const Spoon = memo(function Spoon({ finish, light, note }: SpoonProps) {
   return (
     <span className="spoon">
       <Bowl finish={finish} light={light} />
@@ -76,4 +80,4 @@ export function Spoon({ finish, light, note }: SpoonProps) {
       </span>
     </span>
   );
-}
+});
