@@ -7,6 +7,8 @@
  */
 import * as v from 'valibot';
 import { finishSchema, idSchema, lightSchema, nameSchema } from '../finish/finish.ts';
+import { pickedForm } from '../finish/text/form.ts';
+import { nearestWord } from './nearest.ts';
 
 /** Version 2 tells which parts are not on the model (`absent`). */
 export const buildVersion = 2;
@@ -36,7 +38,7 @@ const partBase = {
   /** Not on this model: neither seen nor scored, kept in case it turns up. */
   absent: v.optional(v.boolean(), false),
 };
-export const partSchema = v.union([
+const partForms = v.union([
   v.strictObject({
     ...partBase,
     finish: finishRefSchema,
@@ -48,6 +50,16 @@ export const partSchema = v.union([
     candidates: v.pipe(v.array(finishRefSchema), v.minLength(1), v.maxLength(500)),
   }),
 ]);
+const [settledForm, openForm] = [0, 1];
+export const partSchema = pickedForm(partForms, (value) => {
+  const fields = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+  if (fields.includes('candidates')) return openForm;
+  if (fields.includes('finish')) return settledForm;
+  // The field that tells the two apart may be the misspelt one.
+  const meant = (name: string): boolean =>
+    fields.some((field) => nearestWord(field.toLowerCase(), [name]) === name);
+  return meant('candidates') ? openForm : meant('finish') ? settledForm : undefined;
+});
 /** A visible region that wears one finish: settled (`finish`) or open (`candidates`). */
 export type Part = v.InferOutput<typeof partSchema>;
 export type OpenPart = Extract<Part, { candidates: unknown }>;

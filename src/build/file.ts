@@ -27,6 +27,8 @@ import { type Outline, outlineOf, referenceProblems } from './reference.ts';
 export const mostBuildBytes = 32_000_000;
 /** Problems told in full; the rest are counted. */
 export const mostProblems = 50;
+/** Rules of a contradiction named by number before the rest is counted. */
+const mostNumbers = 12;
 
 type Fields = Readonly<Record<string, unknown>>;
 /** From each older version, how to raise a document by one version. */
@@ -45,10 +47,12 @@ export function parseBuild(text: string, source = 'build'): Build {
   const verdict = contradictions(build);
   if (verdict.kind !== 'cannot-hold') return build;
   const { rules, sentence } = verdict.contradiction;
+  const numbers = rules.slice(0, mostNumbers).map((index) => String(index + 1));
+  const more = rules.length - numbers.length;
   throw new InputError(
     [
       {
-        place: `rules › ${rules.map((index) => index + 1).join(', ')}`,
+        place: `rules › ${numbers.join(', ')}${more > 0 ? ` and ${more} more` : ''}`,
         found: 'a contradiction',
         expected: 'rules that at least one combination of candidates keeps',
         mend: `${sentence} Loosen one of these rules, or add a candidate.`,

@@ -55,32 +55,71 @@ export function namesIn(build: Build): Names {
   };
 }
 
+/** A piece of a rule told in words: plain text, the part or the finish that is named. */
+export type RuleWord = string | { readonly part: string } | { readonly finish: FinishRef };
+
 /** What the rule asks for, as the first half of a sentence, without a full stop. */
-export function ruleSentence(rule: Rule, { part, finish }: Names): string {
+export const ruleSentence = (rule: Rule, { part, finish }: Names): string =>
+  ruleWords(rule)
+    .map((word) =>
+      typeof word === 'string' ? word : 'part' in word ? part(word.part) : finish(word.finish),
+    )
+    .join('');
+
+/** The same sentence in pieces, so that parts and finishes can be shown as such. */
+export function ruleWords(rule: Rule): RuleWord[] {
   switch (rule.kind) {
-    case 'same':
-      return `${listed(rule.parts.map(part))} must share one finish`;
+    case 'same': {
+      const [first, ...others] = rule.parts.map((part) => ({ part }));
+      return others.length === 1
+        ? [first!, ' must wear the same as ', others[0]!]
+        : [...joined([first!, ...others]), ' must all wear the same'];
+    }
     case 'if-then': {
       const { when, wants } = rule;
-      const wanted = listed(wants.oneOf.map(finish), 'or');
-      return `${part(when.part)} in ${finish(when.finish)} asks for ${part(wants.part)} in ${wanted}`;
+      const wanted = joined(
+        wants.oneOf.map((finish) => ({ finish })),
+        'or',
+      );
+      return ['With ', ...placed(when), ', ', { part: wants.part }, ' must wear ', ...wanted];
     }
-    case 'never-together': {
-      const { first, second } = rule;
-      return `${part(first.part)} in ${finish(first.finish)} must not meet ${part(second.part)} in ${finish(second.finish)}`;
-    }
+    case 'never-together':
+      return [...placed(rule.first), ' must not meet ', ...placed(rule.second)];
     case 'must-echo':
-      return `The colour of ${part(rule.part)} must show again in another zone`;
+      return ['The colour of ', { part: rule.part }, ' must show again in another zone'];
     case 'most-new-bottles':
-      return `At most ${counted(rule.count, 'bottle')} may be bought`;
+      return [`At most ${counted(rule.count, 'bottle')} may be bought`];
     case 'most-finishes':
-      return `At most ${counted(rule.count, 'finish', 'finishes')} may be used`;
+      return [`At most ${counted(rule.count, 'finish', 'finishes')} may be used`];
     case 'ready-by':
-      return `Everything must be dry by ${rule.date}`;
-    case 'most-share':
-      return `The colour of ${part(rule.part)} may take at most ${rule.percent} % of the visible car`;
+      return [`Everything must be dry by ${rule.date}`];
+    case 'most-share': {
+      const most = `at most ${rule.percent} % of the visible car`;
+      return ['The colour of ', { part: rule.part }, ` may take ${most}`];
+    }
   }
 }
+
+const placed = ({ part, finish }: { part: string; finish: FinishRef }): RuleWord[] => [
+  { part },
+  ' in ',
+  { finish },
+];
+
+/** Ids of the parts that a rule names, each once; none for limits over the whole build. */
+export const partsNamed = (rule: Rule): string[] => [
+  ...new Set(
+    ruleWords(rule).flatMap((word) =>
+      typeof word !== 'string' && 'part' in word ? [word.part] : [],
+    ),
+  ),
+];
+
+/** `a`, `a and b`, `a, b and c`, whatever the words are. */
+const joined = (words: readonly RuleWord[], joint = 'and'): RuleWord[] =>
+  words.flatMap((word, at) =>
+    at === 0 ? [word] : [at === words.length - 1 ? ` ${joint} ` : ', ', word],
+  );
 
 interface Breach {
   readonly parts: readonly string[];

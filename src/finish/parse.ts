@@ -9,6 +9,7 @@
  */
 import * as v from 'valibot';
 import { InputError, type Problem, shown } from '../ground/problem.ts';
+import { fieldsIn, repeatedFields } from './text/repeated.ts';
 import { syntaxFaultOf } from './text/syntax.ts';
 
 /** Text longer than this many bytes is refused before it is parsed. */
@@ -19,6 +20,8 @@ const mostLevels = 40;
 const mostValuesListed = 500_000;
 /** Hidden characters are reported at most this often. */
 const mostHidden = 100;
+/** Fields named twice are reported at most this often. */
+const mostRepeated = 50;
 
 const hidden =
   /(?![\t\n\r])[\p{Cc}\p{Cs}\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff]/u;
@@ -48,13 +51,17 @@ const utf8Bytes = (text: string): number => new TextEncoder().encode(text).lengt
 
 /**
  * Any JSON value from text. Throws `InputError` on too much text, broken JSON (with line and
- * column), nesting over 40 levels, lists over 20,000 entries and hidden characters.
+ * column), nesting over 40 levels, lists over 20,000 entries, hidden characters, and fields named
+ * twice in one object (with line and column), of which the parser would keep the last.
  */
 export function parseJson(text: string, source: string, maxBytes = mostBytes): unknown {
   refuseOversize(text, source, maxBytes);
-  const value = jsonFrom(text.startsWith('\ufeff') ? text.slice(1) : text, source);
+  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
+  const value = jsonFrom(json, source);
   const problems: Problem[] = [];
-  countChecked(value, [], problems);
+  const held = { fields: 0 };
+  countChecked(value, [], problems, held);
+  if (problems.length === 0 && fieldsIn(json) > held.fields) problems.push(...repeatedIn(json));
   if (problems.length > 0) throw new InputError(problems, source);
   return value;
 }
@@ -233,8 +240,24 @@ function syntaxProblem(text: string): Problem {
   };
 }
 
-/** Number of values inside `value`; adds a problem for each breach of the limits above. */
-function countChecked(value: unknown, path: PathStep[], problems: Problem[]): number {
+const repeatedIn = (json: string): Problem[] =>
+  repeatedFields(json, mostRepeated).map(({ name, line, column, firstLine }) => ({
+    place: `line ${line}, column ${column}`,
+    found: `the field ${shown(name)} again, first in line ${firstLine}`,
+    expected: 'each field once in its object',
+    mend: 'Take one of the two out; only the last would have counted.',
+  }));
+
+/**
+ * Number of values inside `value`; adds a problem for each breach of the limits above, and the
+ * fields of all its objects to `held`.
+ */
+function countChecked(
+  value: unknown,
+  path: PathStep[],
+  problems: Problem[],
+  held = { fields: 0 },
+): number {
   if (typeof value === 'string') refuseHidden(value, path, problems);
   if (typeof value !== 'object' || value === null) return 1;
   if (path.length >= mostLevels) {
@@ -259,8 +282,11 @@ function countChecked(value: unknown, path: PathStep[], problems: Problem[]): nu
   for (const [key, inner] of Object.entries(value)) {
     const step = { key: Array.isArray(value) ? Number(key) : key, value: inner };
     path.push(step);
-    if (typeof step.key === 'string') refuseHidden(key, path, problems);
-    count += countChecked(inner, path, problems);
+    if (typeof step.key === 'string') {
+      held.fields++;
+      refuseHidden(key, path, problems);
+    }
+    count += countChecked(inner, path, problems, held);
     path.pop();
   }
   return count;

@@ -130,7 +130,7 @@ describe('a contradiction', () => {
     // Derived: the same finish on both can only be teal, which red forbids; nine finishes fit.
     expect(verdict.contradiction.rules).toEqual([1, 2]);
     expect(verdict.contradiction.sentence).toBe(
-      'With these candidates 2 rules cannot hold together: Stripes and Mirrors must share one finish (rule 2); Body in Red must not meet Stripes in Teal (rule 3).',
+      'With these candidates 2 rules cannot hold together: rule 2 (Stripes must wear the same as Mirrors) and rule 3 (Body in Red must not meet Stripes in Teal).',
     );
   });
 

@@ -199,6 +199,41 @@ const cases: readonly [what: string, change: Loose, place: string, says: RegExp]
   ],
   ['no parts at all', { parts: [] }, 'parts', /at least 1/],
   [
+    'a misspelt field before the candidates of an open part',
+    {
+      parts: [
+        body,
+        { id: 'stripes', nme: 'Stripes', covers: ['stripes'], candidates: [ref('teal')] },
+      ],
+    },
+    'parts › stripes',
+    /a field “nme”.*spelling/,
+  ],
+  [
+    'a misspelt field after the candidates of an open part',
+    { parts: [body, openPart('stripes', [ref('teal')], { absnt: true })] },
+    'parts › stripes',
+    /a field “absnt”.*spelling/,
+  ],
+  [
+    'the candidates themselves misspelt',
+    { parts: [body, { id: 'stripes', name: 'S', covers: ['stripes'], candidtes: [ref('teal')] }] },
+    'parts › stripes',
+    /a field “candidtes”.*spelling/,
+  ],
+  [
+    'a part that neither is settled nor has candidates',
+    { parts: [body, { id: 'stripes', name: 'S', covers: ['stripes'] }] },
+    'parts › stripes',
+    /exactly one of the fields finish, candidates/,
+  ],
+  [
+    'a wrong value on an open part',
+    { parts: [body, openPart('stripes', [ref('teal')], { absent: 'yes' })] },
+    'parts › stripes › absent',
+    /“yes”.*true or false/,
+  ],
+  [
     'a part id that objects keep for themselves',
     { parts: [{ ...body, id: 'constructor' }] },
     'parts › 1 › id',
@@ -252,6 +287,44 @@ describe('a build file is refused with place and mend for', () => {
   it('broken JSON, by line and column', () => {
     const [problem] = problemsOf(() => parseBuild('{\n  "format": "testspoon-build",\n  oops\n}'));
     expect(problem!.place).toBe('line 3, column 3');
+  });
+
+  it('a field named twice, of which the parser would keep the last', () => {
+    const text = JSON.stringify(spoiled({}), undefined, 2);
+    const twice = text.replace('"scale": 24,', '"scale": 12,\n  "scale": 24,');
+    // Derived: the indented text puts every field of the build at column 3 of its own line.
+    const line = text.split('\n').findIndex((one) => one.includes('"scale"')) + 1;
+    expect(problemsOf(() => parseBuild(twice))).toEqual([
+      expect.objectContaining({
+        place: `line ${line + 1}, column 3`,
+        found: `the field “scale” again, first in line ${line}`,
+      }),
+    ]);
+  });
+
+  it('a contradiction of many rules by the first few and how many more', () => {
+    const names = Array.from({ length: 20 }, (_, k) => `shade-${k}`);
+    const parts = Object.fromEntries(names.map((name) => [`on-${name}`, [name, names[0]!]]));
+    const rules = [
+      ...names.slice(1).map((name) => ({
+        kind: 'if-then',
+        when: { part: 'on-shade-0', finish: ref('shade-0') },
+        wants: { part: `on-${name}`, oneOf: [ref(name)] },
+      })),
+      { kind: 'most-finishes', count: 19 },
+    ];
+    const document = {
+      ...plainDocument(names, [], { ...parts, 'on-shade-0': ['shade-0'] }),
+      rules,
+    };
+    const [problem] = problemsOf(() => parseBuild(JSON.stringify(document)));
+    // Derived: all 19 wishes together force 20 finishes, and without any one of them 19 do.
+    expect(problem!.place).toBe('rules › 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12 and 8 more');
+    expect(problem!.mend).toMatch(
+      /^With these candidates 20 rules cannot hold together: rule 1 \(/,
+    );
+    expect(problem!.mend).toMatch(/rule 6 \(.*\) and 14 more\. /);
+    expect(problem!.mend).not.toContain('rule 7');
   });
 
   it('NaN and Infinity, which JSON has no word for', () => {

@@ -65,6 +65,49 @@ describe('broken JSON', () => {
   });
 });
 
+describe('a field named twice in one object', () => {
+  it('is refused by line and column, with the line it stood in first', () => {
+    // Derived by counting.
+    expect(read('{"a": 1,\n  "b": {"a": 2},\n  "\\u0061": 3}')).toMatchObject({
+      place: 'line 3, column 3',
+      found: 'the field “a” again, first in line 1',
+    });
+  });
+
+  it('is no fault across objects, nor inside text', () => {
+    expect(
+      read('[{"a": 1}, {"a": 2}, {"b": {"a": "\\\\"}, "a": "\\"a\\": 1, \\"a\\": 2"}]'),
+    ).toBeUndefined();
+  });
+
+  it('is found exactly where one field is put in again', () => {
+    // Oracle: the text is written here, so whether it names a field twice is known beforehand.
+    const field = fc.string({ unit: 'grapheme-ascii', minLength: 1, maxLength: 4 });
+    const inner = fc.oneof(fc.string({ unit: 'grapheme-ascii' }), fc.integer(), fc.constant({}));
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.tuple(field, inner), { selector: ([name]) => name, maxLength: 8 }),
+        fc.nat(),
+        fc.boolean(),
+        fc.constantFrom('', ' ', '\n\t'),
+        (fields, which, isTwice, space) => {
+          const told = fields.map(([name, value]) => [name, value] as const);
+          if (isTwice && told.length > 0) told.push(told[which % told.length]!);
+          const text = told
+            .map(
+              ([name, value]) => `${space}${JSON.stringify(name)}${space}:${JSON.stringify(value)}`,
+            )
+            .join(',');
+          const problem = read(`{"in": [{${text}}]}`);
+          expect(problem !== undefined).toBe(isTwice && told.length > 1);
+          if (problem !== undefined) expect(problem.found).toContain('again');
+        },
+      ),
+      { seed: 81, numRuns: 500 },
+    );
+  });
+});
+
 describe('too much of something', () => {
   it('a text over the limit is refused by size, counted in bytes', () => {
     expect(firstOf(() => parseJson('"aaaa"', 'f', 5))?.found).toContain('MB');

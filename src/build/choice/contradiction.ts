@@ -7,7 +7,7 @@
  * is bounded, so a hostile build gets the honest answer “not settled” rather than a hung page.
  */
 import type { Build, FinishRef } from '../build.ts';
-import { namesIn, ruleSentence } from '../rule.ts';
+import { listed, namesIn, ruleSentence } from '../rule.ts';
 import {
   type ChoiceRule,
   choiceRulesOf,
@@ -59,14 +59,20 @@ export function contradictions(build: Build, effort: Effort = { left: mostEffort
   return { kind: 'cannot-hold', contradiction: { rules, isSmallest, sentence } };
 }
 
+/** Rules told in full before the rest is counted: more than a builder takes in at once. */
+const mostTold = 6;
+
 function sentenceFor(build: Build, rules: readonly number[]): string {
   const names = namesIn(build);
-  const told = rules.map(
-    (index) => `${ruleSentence(build.rules[index]!, names)} (rule ${index + 1})`,
-  );
-  return rules.length === 1
-    ? `With these candidates one rule can never be kept: ${told[0]}.`
-    : `With these candidates ${rules.length} rules cannot hold together: ${told.join('; ')}.`;
+  const told = rules
+    .slice(0, mostTold)
+    .map((index) => `rule ${index + 1} (${ruleSentence(build.rules[index]!, names)})`);
+  if (rules.length === 1) {
+    return `With these candidates one rule can never be kept: ${told[0]}.`;
+  }
+  const more = rules.length - told.length;
+  const all = more > 0 ? [...told, `${more} more`] : told;
+  return `With these candidates ${rules.length} rules cannot hold together: ${listed(all)}.`;
 }
 
 /** A complete fit (every domain down to one finish), the proof that none exists, or no answer. */
