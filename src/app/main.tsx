@@ -16,6 +16,7 @@ import './table/carried.css';
 import './sheet/sheet.css';
 import './picture/picture.css';
 import './narrow.css';
+import './cars/compact/compact.css';
 import { firstWork } from './opening/start.ts';
 import { open } from './store.ts';
 

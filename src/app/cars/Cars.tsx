@@ -1,12 +1,15 @@
 /** The stage: every alternative side by side in one view, under one lamp. */
 import { useRef } from 'react';
 import { letterOf } from '../../build/build.ts';
+import { useArea } from '../area.ts';
 import { Live } from '../live/Live.tsx';
 import { lookFrom, useViewing } from '../live/viewing.ts';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { CarCard } from './CarCard.tsx';
 import { Conditions } from './Conditions.tsx';
+import { Brief } from './compact/Brief.tsx';
+import { useCompact } from './compact/compact.ts';
 import { Foot } from './Foot.tsx';
 
 /** Switches and cars. */
@@ -16,10 +19,15 @@ export function Cars() {
   const places = useViewing((viewing) => viewing.places);
   const liveness = useViewing((viewing) => viewing.liveness);
   const cars = useRef<HTMLDivElement>(null);
+  const stage = useRef<HTMLDivElement>(null);
+  useCompact(
+    stage,
+    useArea(({ area }) => area === 'rack'),
+  );
   const view = car.views.find(({ id }) => id === place) ?? car.views[0];
   if (view === undefined) return <p className="waiting">The pictures of this car are missing.</p>;
   return (
-    <div className="stage" data-liveness={liveness}>
+    <div ref={stage} className="stage" data-liveness={liveness}>
       <div className="cars" ref={cars} {...scrollable('The alternatives side by side')}>
         {build.alternatives.length > 0 ? null : (
           <p className="waiting">
@@ -41,6 +49,9 @@ export function Cars() {
         places={liveness === 'live' ? places : car.views}
         place={liveness === 'live' ? place : view.id}
         onPlace={lookFrom}
+      />
+      <Brief
+        place={(liveness === 'live' ? places : car.views).find(({ id }) => id === place)?.name}
       />
     </div>
   );

@@ -1,25 +1,11 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
-import type { LightId } from '../../colour/illuminant.ts';
 import { useViewing } from '../live/viewing.ts';
 import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
 import { Steer } from './card/Stand.tsx';
+import { distances, lights } from './lamps.ts';
 import { Toggle } from './Toggle.tsx';
-
-const lights: readonly { value: LightId; name: string; note?: string }[] = [
-  { value: 'D65', name: 'Daylight' },
-  { value: 'A', name: 'Warm lamp' },
-  { value: 'LED-B3', name: 'LED' },
-  { value: 'D50', name: 'Warm daylight' },
-  { value: 'FL11', name: 'Shop tube' },
-];
-const distances: readonly { value: number; name: string; note: string }[] = [
-  { value: 400, name: 'Desk', note: '0.4 m' },
-  { value: 800, name: 'Cabinet', note: '0.8 m' },
-  { value: 1000, name: 'Table', note: '1 m' },
-  { value: 2000, name: 'Show', note: '2 m' },
-];
 
 interface ConditionsProps {
   /** From where the cars can be looked at, and from where they are. */
