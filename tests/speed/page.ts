@@ -1,20 +1,26 @@
-/** How heavy is the script of the first page before anything lazy? Run `npm run build` first. */
+/**
+ * How heavy is the script of the first page before anything lazy, and how quickly does the page
+ * answer? Run `npm run build` first.
+ */
+import { changeRows } from './change.ts';
 import type { Row } from './row.ts';
 import { firstPageScripts, packedBytes } from './scripts.ts';
 
-const limitBytes = 150_000;
+const limitBytes = 160_000;
 
-/** Sizes of the built page. */
-export function pageRows(): Row[] {
+/** Size and speed of the built page. */
+export async function pageRows(): Promise<Row[]> {
+  return [scriptRow(), ...(await changeRows())];
+}
+
+function scriptRow(): Row {
   const scripts = firstPageScripts();
   const bytes = packedBytes(scripts);
-  return [
-    {
-      id: 'page.script',
-      value: bytes / 1000,
-      unit: 'kB gzip',
-      against: `the limit of ${limitBytes / 1000} kB (1 kB = 1000 bytes)`,
-      note: `${bytes} bytes in ${scripts.length} script${scripts.length === 1 ? '' : 's'} before anything lazy`,
-    },
-  ];
+  return {
+    id: 'page.script',
+    value: bytes / 1000,
+    unit: 'kB gzip',
+    against: `the limit of ${limitBytes / 1000} kB (1 kB = 1000 bytes)`,
+    note: `${bytes} bytes in ${scripts.length} script${scripts.length === 1 ? '' : 's'} before anything lazy`,
+  };
 }
