@@ -3,55 +3,12 @@
  * judged by its own words, no narrowing) on 300 seeded small builds.
  */
 import { describe, expect, it } from 'vitest';
-import { type Build, finishesByRef, isOpen, type Rule } from '../../src/build/build.ts';
+import type { Rule } from '../../src/build/build.ts';
 import { combinationCount } from '../../src/build/choice/combination.ts';
 import { contradictions } from '../../src/build/choice/contradiction.ts';
-import { bottlesOf } from '../../src/finish/finish.ts';
 import { drawFrom } from '../../src/ground/draw.ts';
+import { countKeeping, everyCombination, keeps } from './enumerated.ts';
 import { randomBuild, ref, sketched } from './sample.ts';
-
-type Worn = Record<string, string>;
-
-function everyCombination(build: Build): Worn[] {
-  let all: Worn[] = [{}];
-  for (const part of build.parts) {
-    const refs = isOpen(part) ? part.candidates : [part.finish];
-    all = all.flatMap((worn) => refs.map((one) => ({ ...worn, [part.id]: one })));
-  }
-  return all;
-}
-
-/** Whether a combination keeps one rule, straight from what the rule says. */
-function keeps(build: Build, worn: Worn, rule: Rule): boolean {
-  switch (rule.kind) {
-    case 'same':
-      return rule.parts.every((id) => worn[id] === worn[rule.parts[0]!]);
-    case 'if-then':
-      return (
-        worn[rule.when.part] !== rule.when.finish ||
-        rule.wants.oneOf.some((one) => one === worn[rule.wants.part])
-      );
-    case 'never-together':
-      return !(
-        worn[rule.first.part] === rule.first.finish && worn[rule.second.part] === rule.second.finish
-      );
-    case 'most-finishes':
-      return new Set(Object.values(worn)).size <= rule.count;
-    case 'most-new-bottles': {
-      const finishes = finishesByRef(build);
-      const missing = build.parts
-        .filter((part) => isOpen(part) || !part.painted)
-        .flatMap((part) => bottlesOf(finishes.get(worn[part.id]!)!))
-        .filter(({ onHand }) => !onHand);
-      return new Set(missing.map(({ id }) => id)).size <= rule.count;
-    }
-    default:
-      throw new Error(`no such rule in these builds: ${rule.kind}`);
-  }
-}
-
-const countKeeping = (build: Build, rules: readonly Rule[]): number =>
-  everyCombination(build).filter((worn) => rules.every((rule) => keeps(build, worn, rule))).length;
 
 const seed = 20310524;
 const draw = drawFrom(seed);

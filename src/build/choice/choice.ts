@@ -72,15 +72,29 @@ export function newBottlesIn(build: Build): NewBottles {
   };
 }
 
-/** Domains narrowed by `rules` as far as it goes; undefined where some part is left with none. */
+/** One inference: a rule leaves a part with fewer finishes. */
+export interface Loss {
+  /** Position of the rule among those thought about. */
+  readonly at: number;
+  /** Undefined where a limit is passed by what is certain already. */
+  readonly part: string | undefined;
+  readonly left: readonly FinishRef[];
+}
+
+/**
+ * Domains narrowed by `rules` as far as it goes; undefined where some part is left with none.
+ * `tell` hears of every inference, the one that leaves nothing last.
+ */
 export function narrowed(
   domains: Domains,
   rules: readonly ChoiceRule[],
   newBottles: NewBottles,
   effort: Effort,
+  tell?: (loss: Loss) => void,
 ): Domains | undefined {
   const left = new Map(domains);
   let isChanged = true;
+  let at = 0;
   /** Keeps the finishes of `part` that pass; whether any is left. */
   const keep = (part: string, passes: (ref: FinishRef) => boolean): boolean => {
     const before = left.get(part) ?? [];
@@ -89,6 +103,7 @@ export function narrowed(
     if (after.length < before.length) {
       left.set(part, after);
       isChanged = true;
+      tell?.({ at, part, left: after });
     }
     return after.length > 0;
   };
@@ -99,9 +114,13 @@ export function narrowed(
 
   while (isChanged && effort.left > 0) {
     isChanged = false;
-    for (const rule of rules) {
+    for (at = 0; at < rules.length; at++) {
       effort.left -= 1;
-      if (!holdsAfter(rule, left, keep, only, newBottles)) return undefined;
+      if (holdsAfter(rules[at]!, left, keep, only, newBottles)) continue;
+      if ([...left.values()].every((refs) => refs.length > 0)) {
+        tell?.({ at, part: undefined, left: [] });
+      }
+      return undefined;
     }
   }
   return left;

@@ -1,0 +1,116 @@
+/**
+ * How is an argument told, step by step, to someone who builds cars and not proofs? One sentence
+ * for each inference, naming the rule by its number; suppositions with what follows from them.
+ *
+ * In: a build and an argument against some of its rules (`consequence.ts`). Out: plain sentences.
+ */
+import { shelfOf } from '../bottles.ts';
+import type { Build, FinishRef, Rule } from '../build.ts';
+import { fittedIn, fittedRule } from '../fitted.ts';
+import { listed, type Names, namesIn } from '../rule.ts';
+import { type Domains, domainsOf, newBottlesIn } from './choice.ts';
+import type { Argument, Step } from './consequence.ts';
+
+/** An argument in words. */
+export interface Told {
+  readonly steps: readonly string[];
+  /** Each with the words of what is supposed. */
+  readonly cases: readonly { readonly suppose: string; readonly follows: Told }[];
+}
+
+/** Certain things named before the rest is counted. */
+const mostNamed = 4;
+
+/** The argument in sentences. */
+export function toldArgument(build: Build, argument: Argument): Told {
+  return tell(build, namesIn(build), argument, domainsOf(build));
+}
+
+function tell(build: Build, names: Names, argument: Argument, domains: Domains): Told {
+  let now = domains;
+  const steps: string[] = [];
+  for (let k = 0; k < argument.steps.length; ) {
+    // What one rule says about several parts in a row is one sentence.
+    const group = [argument.steps[k]!];
+    while (argument.steps[k + group.length]?.rule === group[0]!.rule && isSame(build, group[0]!)) {
+      group.push(argument.steps[k + group.length]!);
+    }
+    steps.push(sentenceOf(build, names, group, now));
+    for (const { part, left } of group) {
+      if (part !== undefined) now = new Map(now).set(part, left);
+    }
+    k += group.length;
+  }
+  return {
+    steps,
+    cases: argument.cases.map(({ part, finish, follows }) => ({
+      suppose: `Suppose ${names.part(part)} in ${names.finish(finish)}:`,
+      follows: tell(build, names, follows, new Map(now).set(part, [finish])),
+    })),
+  };
+}
+
+const isSame = (build: Build, { rule }: Step): boolean => build.rules[rule]!.kind === 'same';
+
+function sentenceOf(build: Build, names: Names, group: readonly Step[], now: Domains): string {
+  const step = group.at(-1)!;
+  const by = `rule ${step.rule + 1}`;
+  const rule = fittedRule(build.rules[step.rule]!, fittedIn(build))!;
+  const or = (refs: readonly FinishRef[]): string => listed(refs.map(names.finish), 'or');
+  const left = ((): string => {
+    if (step.part === undefined) return 'that is too many';
+    if (step.left.length === 0) return `nothing is left for ${names.part(step.part)}`;
+    return `left for ${names.part(step.part)}: ${or(step.left)}`;
+  })();
+  switch (rule.kind) {
+    case 'same': {
+      const all = listed(rule.parts.map(names.part));
+      return step.left.length === 0
+        ? `${all} must wear the same (${by}), but no finish is left that all of them can wear.`
+        : `${all} must wear the same (${by}); left for them: ${or(step.left)}.`;
+    }
+    case 'if-then': {
+      const { when, wants } = rule;
+      const isForward = step.part === wants.part && now.get(when.part)?.length === 1;
+      return isForward
+        ? `${names.part(when.part)} can only wear ${names.finish(when.finish)}, so ${names.part(wants.part)} must wear ${or(wants.oneOf)} (${by}); ${left}.`
+        : `${names.part(wants.part)} cannot wear ${or(wants.oneOf)}, so ${names.part(when.part)} cannot wear ${names.finish(when.finish)} (${by}); ${left}.`;
+    }
+    case 'never-together': {
+      const isTurned = step.part === rule.first.part && step.part !== rule.second.part;
+      const [one, other] = isTurned ? [rule.second, rule.first] : [rule.first, rule.second];
+      return `${names.part(one.part)} can only wear ${names.finish(one.finish)}, so ${names.part(other.part)} cannot wear ${names.finish(other.finish)} (${by}); ${left}.`;
+    }
+    case 'most-finishes':
+    case 'most-new-bottles':
+      return `${certainties(build, names, rule, now)} (${by}); ${left}.`;
+    default:
+      throw new RangeError(`${rule.kind} is no rule about choices`);
+  }
+}
+
+/** What counts toward a limit for certain, and what the limit is. */
+function certainties(
+  build: Build,
+  names: Names,
+  rule: Extract<Rule, { count: number }>,
+  now: Domains,
+): string {
+  const newBottles = newBottlesIn(build);
+  const shelf = shelfOf(build);
+  const isBottles = rule.kind === 'most-new-bottles';
+  const certain = new Set(
+    [...now].flatMap(([part, refs]) => {
+      if (refs.length !== 1) return [];
+      return isBottles
+        ? newBottles(part, refs[0]!).map((id) => shelf.get(id)?.name ?? id)
+        : [names.finish(refs[0]!)];
+    }),
+  );
+  const named = [...certain].slice(0, mostNamed);
+  const more = certain.size - named.length;
+  const all = listed(more > 0 ? [...named, `${more} more`] : named);
+  const limit = `at most ${rule.count} ${isBottles ? 'may be bought' : 'may be used'}`;
+  if (certain.size === 0) return `${limit.charAt(0).toUpperCase()}${limit.slice(1)}`;
+  return `${all} ${isBottles ? 'must be bought' : 'will be worn'} already, and ${limit}`;
+}
