@@ -10,12 +10,12 @@ export const scoreKeys = [
   'steadiness',
   'readiness',
 ] as const;
-/** The six scores. `harmony` keeps its key in files; on screen it is called *nearly the same*. */
+/** The six scores. `harmony` keeps its key in files; on screen it is called *kept apart*. */
 export type ScoreKey = (typeof scoreKeys)[number];
 
 export interface Quantity {
   readonly value: number;
-  /** `mm`, `ΔL*`, `ΔE2000`, `GU60`, `%`, `days`, `bottles`, `of 100 looks`, … */
+  /** `mm`, `ΔL*`, `ΔE2000`, `GU60`, `%`, `days`, `bottles`, `of 100 views`, … */
   readonly unit: string;
 }
 

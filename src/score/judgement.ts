@@ -112,8 +112,12 @@ export const sheenElsewhere = 0.06;
 export const glossClearGu = 70;
 export const flakeUnclearedOnMain = 1;
 export const flakeUnclearedElsewhere = 0.3;
+/** A material where nobody would put it, such as flock on bodywork; times how much the part counts. */
+export const outOfPlace = 2;
+/** Percent of the car from which foil over one part is said to ask for a very steady hand. */
+export const muchFoilShare = 10;
 
-/** Nearly the same: cost by CIEDE2000 between two paints of one group. */
+/** Kept apart: cost by CIEDE2000 between two paints of one group. */
 export const nearlySameFactor = 1.5;
 export const nearlySameSkin = 1;
 export const nearlySameElsewhere = 0.5;

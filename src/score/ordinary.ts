@@ -3,7 +3,8 @@
  * same finishes on the same car, put together without much thought.
  *
  * In: a build and its car. Out: overalls of seeded ordinary schemes, rising. Our judgement: every
- * part but the body draws a neutral with chance 0.6, else any finish of its kind (cloth for cloth);
+ * part but the body draws a neutral with chance 0.6, else any finish of its kind (cloth for cloth,
+ * nothing where nobody would put it);
  * then what usually matches does so with chance 0.65: small skin parts wear the body's finish,
  * small cabin parts the seats', rims the wheels'. Rules are not asked.
  */
@@ -13,6 +14,7 @@ import { isCloth } from '../finish/finish.ts';
 import { type Draw, drawFrom } from '../ground/draw.ts';
 import { type Judging, judge } from './judged.ts';
 import { followChance, neutralChance, ordinaryCount } from './judgement.ts';
+import { isOutOfPlace } from './seen/material.ts';
 import type { Scene, Surface } from './seen/scene.ts';
 import { overallOf, type Terms } from './terms.ts';
 
@@ -85,9 +87,13 @@ function leadersOf({ surfaces, main }: Scene): Int32Array {
 
 function ordinaryChoice({ candidates, scene }: Terms, leaders: Int32Array, draw: Draw): number[] {
   const choice = candidates.map((list, at) => {
-    const neutral = list.flatMap(({ worn }, c) => (worn.isNeutral ? [c] : []));
+    const { group } = scene.surfaces[at]!;
+    const fitting = list.flatMap(({ worn }, c) => (isOutOfPlace(worn.effect, group) ? [] : [c]));
+    const usable = fitting.length > 0 ? fitting : list.map((_, c) => c);
+    const neutral = usable.filter((c) => list[c]!.worn.isNeutral);
     const isPlain = at !== scene.main && neutral.length > 0 && draw.uniform() < neutralChance;
-    return isPlain ? neutral[draw.below(neutral.length)]! : draw.below(list.length);
+    const drawn = isPlain ? neutral : usable;
+    return drawn[draw.below(drawn.length)]!;
   });
   leaders.forEach((leader, at) => {
     if (leader === at || draw.uniform() >= followChance) return;

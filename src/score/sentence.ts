@@ -41,14 +41,20 @@ const writers: Readonly<Record<string, Writer>> = {
     `${figure(n('share'), 1)} % of the car)${echoes(w)}`,
   'accent/apart': (n, w) =>
     `${capital(w('family'))} shows twice (${w('parts')}) but is seldom seen together: in ` +
-    `${figure(n('together'))} of 100 looks${echoes(w)}`,
+    `${figure(n('together'))} of 100 views${echoes(w)}`,
   'accent/faint-accent': (n, w) =>
     `${capital(w('family'))} ties in (${w('parts')}) but stands out only in part from what is ` +
     `beside it: ${figure(n('reads'))} of 100.`,
   'accent/echoed': (n, w) =>
     `${capital(w('family'))} ties in: ${w('parts')}, seen together in ` +
-    `${figure(n('together'))} of 100 looks.`,
+    `${figure(n('together'))} of 100 views.`,
   'accent/no-accent': () => 'No accent: nothing small stands out in a colour of its own.',
+  'accent/too-large': (n, w) =>
+    `${capital(w('family'))} is too large to be an accent: ${figure(n('share'), 1)} % of the car ` +
+    `(${w('parts')}), where ${figure(n('most'))} % is the most. Nothing smaller stands out.`,
+  'accent/rather-large': (n, w) =>
+    `${capital(w('family'))} is rather large for an accent: ${figure(n('share'), 1)} % of the car; ` +
+    `from ${figure(n('most'))} % on it is a second colour.`,
   'accent/body-carried-in': (n) =>
     `No accent, but the body colour is carried in (${figure(n('echo'))} % of the cabin or wheels).`,
   'accent/tonal': () => 'No accent, as meant in a tonal scheme.',
@@ -74,6 +80,12 @@ const writers: Readonly<Record<string, Writer>> = {
   'sheen/flake-without-clear': (n, w) =>
     `${capital(w('effect'))} without gloss clear: ${w('part')} at ${figure(n('gloss'))} GU; ` +
     `${w('finish')} usually wants ${figure(n('usual'))} GU or more to show its depth.`,
+  'sheen/out-of-place': (_, w) =>
+    `${capital(w('effect'))} does not go there: ${w('finish')} on ${w('part')}. ` +
+    'Paint of such a colour would.',
+  'sheen/much-foil': (n, w) =>
+    `Foil over much of the car: ${w('finish')} on ${w('part')}, ${figure(n('share'))} %. ` +
+    'Some do it well; every crease and speck will show.',
 
   'harmony/nearly-same': (n, w) =>
     `Nearly the same colour: ${w('part')} and ${w('neighbour')}, ΔE2000 ` +
@@ -93,6 +105,9 @@ const writers: Readonly<Record<string, Writer>> = {
     `ΔL* is ${figure(n('deltaL'))}; more of it would hold.`,
   'steadiness/weak-anywhere': (n, w) =>
     `Weak by any light: ${w('part')} against ${w('neighbours')}, ` +
+    `${figure(n('daylight'), 1)} visible steps by day.`,
+  'steadiness/fair-anywhere': (n, w) =>
+    `Likely to read by any light, if not at a glance: ${w('part')} against ${w('neighbours')}, ` +
     `${figure(n('daylight'), 1)} visible steps by day.`,
   'steadiness/steady': (_, w) =>
     `Holds under lamp and LED and for colour-weak eyes: ${w('parts')}.`,

@@ -19,7 +19,13 @@ import { type AccentBalance, accentBalance, paintedZones } from './six/accent.ts
 import { contrastCost, type Reading, readingsOf, visibilityOf } from './six/contrast.ts';
 import { type GroupPair, groupPairsOf, nearlySameCost } from './six/harmony.ts';
 import { readinessCost } from './six/readiness.ts';
-import { type SheenPair, sheenCost, sheenPairsOf, unclearedFlakeCost } from './six/sheen.ts';
+import {
+  outOfPlaceCost,
+  type SheenPair,
+  sheenCost,
+  sheenPairsOf,
+  unclearedFlakeCost,
+} from './six/sheen.ts';
 import { isDelicate, steadinessCost } from './six/steadiness.ts';
 
 export interface TermsInput {
@@ -88,8 +94,11 @@ export function termsOf(input: TermsInput, known?: readonly Family[]): Terms {
       (ca * candidates[pair.b]!.length + cb) * cellSize,
     );
   };
-  const uncleared = candidates.map((list, at) =>
-    Float64Array.from(list, ({ worn }) => unclearedFlakeCost(scene, at, worn)),
+  const byItself = candidates.map((list, at) =>
+    Float64Array.from(
+      list,
+      ({ worn }) => unclearedFlakeCost(scene, at, worn) + outOfPlaceCost(scene, at, worn),
+    ),
   );
   const familyAt = new Int32Array(scene.surfaces.length);
   const readSum = new Float64Array(families.length);
@@ -105,7 +114,7 @@ export function termsOf(input: TermsInput, known?: readonly Family[]): Terms {
     readWeight.fill(0);
     for (let at = 0; at < familyAt.length; at++) {
       familyAt[at] = familyOf[at]![choice[at]!]!;
-      into[2]! += uncleared[at]![choice[at]!]!;
+      into[2]! += byItself[at]![choice[at]!]!;
     }
     for (let k = 0; k < pairs.length; k++) {
       const pair = pairs[k]!;

@@ -102,7 +102,7 @@ describe('the comparison as a page of text', () => {
       'Contrast',
       'Accent balance',
       'Sheen pairing',
-      'Nearly the same',
+      'Kept apart',
       'Steadiness',
       'Readiness',
       'Beaten by',

@@ -176,6 +176,17 @@ export function plainCosts(terms: Terms, choice: ArrayLike<number>): number[] {
           (isMain ? judged.flakeUnclearedOnMain : judged.flakeUnclearedElsewhere)
         );
       }),
+    ) +
+    sum(
+      dressed.map(({ surface, worn, isChosen }) => {
+        const isCabin = surface.group === 'cabin';
+        const goes =
+          (!['ribbon', 'flock'].includes(worn.effect) || isCabin) &&
+          (worn.effect !== 'leather' || isCabin || surface.group === 'trim') &&
+          (worn.effect !== 'rubber' || surface.group !== 'skin') &&
+          (worn.effect !== 'lens' || surface.group === 'trim');
+        return isChosen && !goes ? judged.sheenFactor * judged.outOfPlace * surface.importance : 0;
+      }),
     );
 
   const nearlySame = sum(

@@ -30,7 +30,7 @@ const found = (sheet: ScoreSheet, kind: string, part?: string) =>
       `${one.score}/${one.kind}` === kind && (part === undefined || one.parts.includes(part)),
   );
 const family = (sheet: ScoreSheet, kind: string) =>
-  found(sheet, kind).map(({ words }) => words.family!.split(' ')[0]);
+  found(sheet, kind).map(({ words }) => words.colour);
 
 describe('what the sheet must say of invented schemes', () => {
   it('S01 orange on mirrors, piping and calipers ties in', () => {
@@ -77,6 +77,25 @@ describe('what the sheet must say of invented schemes', () => {
   });
   it('S05 accents compete', () => {
     expect(found(sheetOf('S05'), 'accent/competing')).toHaveLength(1);
+  });
+  it('S15 ribbon has no business on body and stripes', () => {
+    expect(found(sheetOf('S15'), 'sheen/out-of-place', 'body')).toHaveLength(1);
+    expect(found(sheetOf('S15'), 'sheen/out-of-place', 'stripes')).toHaveLength(1);
+  });
+  it('leather seats, ribbon belts, flock carpet and bright metal are where they belong', () => {
+    for (const name of all.filter((one) => one !== 'S15')) {
+      expect(found(sheetOf(name), 'sheen/out-of-place'), name).toEqual([]);
+    }
+  });
+  it('S16 orange stripes are called too large for an accent, not that there is none', () => {
+    expect(family(sheetOf('S16'), 'accent/too-large')).toEqual(['orange']);
+    expect(found(sheetOf('S16'), 'accent/no-accent')).toEqual([]);
+    expect(found(sheetOf('S16'), 'accent/second-colour')).toEqual([]);
+  });
+  it('a colour is called by the finish where one makes it, by a word where several do', () => {
+    expect(sentenceOf(found(sheetOf('S02'), 'accent/orphan')[0]!)).toMatch(/^Or shows/);
+    const [echoed] = found(sheetOf('S08'), 'accent/echoed');
+    expect(sentenceOf(echoed!)).toMatch(/^Red \(r, rr\) ties in/);
   });
   it('S03 belts and piping get lost', () => {
     expect(found(sheetOf('S03'), 'contrast/lost', 'belts')).not.toEqual([]);

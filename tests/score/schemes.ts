@@ -116,6 +116,8 @@ export const schemes: Readonly<Record<string, { finishes: string; tier: string }
   S04: { finishes: 'r r r r r r r rr rf r r r r r r', tier: 'D' },
   S06: { finishes: 'iv im im kh kc kc cr rr kf ks al al al r al', tier: 'D' },
   S05: { finishes: 'wh sk or ks ks gr r yr kf ro al gu gu or li', tier: 'D' },
+  S15: { finishes: 'wr wr or ks ks ks or kr kf dg al gu gu or al', tier: 'D' },
+  S16: { finishes: 'wh or wh ks ks ks ks kr kf dg al gu gu dg al', tier: 'B' },
   S03: { finishes: 'bl bl bl ks ks ks xs xr kf ks al kh gu xs al', tier: 'D' },
 };
 

@@ -5,21 +5,12 @@
  */
 import type { Build } from '../../build/build.ts';
 import type { ScoreSheet } from '../../score/comparison.ts';
-import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
-import { kappa } from '../../score/judgement.ts';
+import type { Evidence } from '../../score/evidence.ts';
+import { gainWithout } from '../../score/headline.ts';
+import { scoreNames } from '../../score/name.ts';
 import { sentenceOf } from '../../score/sentence.ts';
 import { harmless, type Screen, styled } from './screen.ts';
 import { hanging } from './table.ts';
-
-/** Scores by the names a reader meets; `harmony` is named for what it measures. */
-export const scoreNames: Readonly<Record<ScoreKey, string>> = {
-  contrast: 'Contrast',
-  accent: 'Accent balance',
-  sheen: 'Sheen pairing',
-  harmony: 'Nearly the same',
-  steadiness: 'Steadiness',
-  readiness: 'Readiness',
-};
 
 /** So many findings of each sort are told; a page should be read to its end. */
 const mostCostly = 10;
@@ -89,13 +80,11 @@ export function reasonLines(
   ];
 }
 
-function reasonsOf({ evidence, overall }: ScoreSheet, { weights }: Build): Reason[] {
-  const total = scoreKeys.reduce((sum, key) => sum + weights[key], 0);
-  return evidence.map((one) => ({
+function reasonsOf(sheet: ScoreSheet, { weights }: Build): Reason[] {
+  return sheet.evidence.map((one) => ({
     evidence: one,
     sentence: sentenceOf(one),
-    // The overall is a product of halvings; without this one it is so much larger.
-    gain: overall * (2 ** ((kappa * weights[one.score] * one.cost) / total) - 1),
+    gain: gainWithout(sheet, one, weights),
   }));
 }
 

@@ -2,12 +2,15 @@
 import { zones } from '../../car/table.ts';
 import type { Evidence } from '../evidence.ts';
 import {
+  accentShareFades,
   furtherAccentCost,
   noAccentBodyEchoed,
+  noAccentCost,
   oneColourCost,
   secondAccentCost,
   togetherEnough,
 } from '../judgement.ts';
+import { familyNamed } from '../seen/family.ts';
 import {
   type Accent,
   type AccentBalance,
@@ -73,11 +76,11 @@ function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence 
     cost,
     {
       share: quantity(accent.sharePercent, '% of the car'),
-      together: quantity(100 * accent.together, 'of 100 looks'),
+      together: quantity(100 * accent.together, 'of 100 views'),
       reads: quantity(100 * accent.reads, 'of 100'),
     },
     {
-      family: familyName(scheme, accent),
+      ...called(scheme, accent),
       zones: zonesInWords(accent.zones),
       where: placeInWords(accent.zones),
       parts: namesOf(scheme, accent.surfaces),
@@ -86,8 +89,12 @@ function accentFinding(scheme: Scheme, accent: Accent, share: number): Evidence 
   );
 }
 
-const familyName = (scheme: Scheme, showing: Showing): string =>
-  scheme.terms.families[showing.family]!.name;
+/** The colour as it is called, and its everyday word. */
+const called = (scheme: Scheme, { family, surfaces }: Showing) => {
+  const own = scheme.terms.families[family]!;
+  const worn = surfaces.map((at) => scheme.worn[at]!);
+  return { family: familyNamed(own, worn), colour: own.word };
+};
 
 /** The one or two features that, wearing this colour, would show it in another zone most often. */
 function bestEchoes(scheme: Scheme, accent: Accent) {
@@ -106,8 +113,8 @@ function bestEchoes(scheme: Scheme, accent: Accent) {
   if (best.length === 0) return undefined;
   const names = inWords(
     best.map(({ at, together }) => {
-      const inLooks = `${figure(100 * together)} of 100 looks`;
-      return `${surfaceAt(scheme, at).name} (${inLooks})`;
+      const inViews = `${figure(100 * together)} of 100 views`;
+      return `${surfaceAt(scheme, at).name} (${inViews})`;
     }),
     'or',
   );
@@ -123,6 +130,24 @@ function absence(scheme: Scheme, balance: AccentBalance): Evidence[] {
       : balance.bodyEchoPercent > 0
         ? 'body-carried-in'
         : 'no-accent';
+  const large = kind === 'no-accent' ? largeFor(scheme, balance) : undefined;
+  if (large !== undefined) {
+    const fades = membershipOf(large.sharePercent) > 0;
+    return [
+      evidenceAbout(
+        scheme,
+        'accent',
+        fades ? 'rather-large' : 'too-large',
+        large.surfaces,
+        cost,
+        {
+          share: quantity(large.sharePercent, '% of the car'),
+          most: quantity(accentShareFades[1], '% of the car'),
+        },
+        { ...called(scheme, large), parts: namesOf(scheme, large.surfaces) },
+      ),
+    ];
+  }
   const main = scheme.terms.scene.main;
   return [
     evidenceAbout(scheme, 'accent', kind, [main], cost, {
@@ -130,6 +155,19 @@ function absence(scheme: Scheme, balance: AccentBalance): Evidence[] {
     }),
   ];
 }
+
+/** A colour that would be the accent if it covered less: the one nearest to being small enough. */
+function largeFor({ terms, choice }: Scheme, { showings }: AccentBalance): Showing | undefined {
+  const body = terms.familyOf[terms.scene.main]![choice[terms.scene.main]!]!;
+  return showings
+    .filter(({ family, hasFeature, ownZones, sharePercent }) => {
+      const isLoudElsewhere = family !== body && terms.families[family]!.isLoud;
+      return isLoudElsewhere && hasFeature && ownZones.length === 0 && isLarge(sharePercent);
+    })
+    .sort((one, other) => one.sharePercent - other.sharePercent)[0];
+}
+
+const isLarge = (sharePercent: number): boolean => membershipOf(sharePercent) < 1;
 
 function crowding(scheme: Scheme, balance: AccentBalance): Evidence[] {
   const found: Evidence[] = [];
@@ -145,14 +183,15 @@ function crowding(scheme: Scheme, balance: AccentBalance): Evidence[] {
         surfaces,
         second + further,
         { count: quantity(balance.accents.length, 'accents') },
-        { families: inWords(balance.accents.map((accent) => familyName(scheme, accent))) },
+        { families: inWords(balance.accents.map((accent) => called(scheme, accent).family)) },
       ),
     );
   }
   if (balance.isOneColour) {
     const main = scheme.terms.scene.main;
     const family = scheme.terms.familyOf[main]![scheme.choice[main]!]!;
-    const words = { family: scheme.terms.families[family]!.name };
+    const showing = balance.showings.find((one) => one.family === family)!;
+    const words = called(scheme, showing);
     found.push(evidenceAbout(scheme, 'accent', 'one-colour', [main], oneColourCost, {}, words));
   }
   return found;
@@ -162,13 +201,16 @@ function crowding(scheme: Scheme, balance: AccentBalance): Evidence[] {
 function sizeRemarks(scheme: Scheme, balance: AccentBalance): Evidence[] {
   const { scene, families, familyOf } = scheme.terms;
   const body = familyOf[scene.main]![scheme.choice[scene.main]!]!;
+  const isMissing = balance.count < 1 && balance.noneCost === noAccentCost;
+  const told = isMissing ? largeFor(scheme, balance) : undefined;
   return balance.showings.flatMap((showing) => {
     const isCounted = balance.accents.some(({ family }) => family === showing.family);
     if (showing.family === body || isCounted || !families[showing.family]!.isLoud) return [];
+    if (showing.family === told?.family) return [];
     const kind =
       showing.ownZones.length > 0
         ? 'zone-colour'
-        : membershipOf(showing.sharePercent) < 1
+        : isLarge(showing.sharePercent)
           ? 'second-colour'
           : 'detail';
     return [
@@ -180,7 +222,7 @@ function sizeRemarks(scheme: Scheme, balance: AccentBalance): Evidence[] {
         0,
         { share: quantity(showing.sharePercent, '% of the car') },
         {
-          family: familyName(scheme, showing),
+          ...called(scheme, showing),
           zones: zonesInWords(showing.ownZones.length > 0 ? showing.ownZones : showing.zones),
           parts: namesOf(scheme, showing.surfaces),
         },

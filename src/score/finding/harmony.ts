@@ -1,5 +1,5 @@
 /**
- * What *nearly the same* found, and how the main colours relate, in plain terms: hue, lightness,
+ * What *kept apart* found, and how the main colours relate, in plain terms: hue, lightness,
  * chroma, and the published two-colour formula as one experiment's opinion [OuLuo2006].
  */
 import { ciede2000 } from '../../colour/difference.ts';
@@ -10,7 +10,7 @@ import type { Worn } from '../seen/worn.ts';
 import { nearlySameCost, nearlySameCurve } from '../six/harmony.ts';
 import { evidenceAbout, quantity, type Scheme, surfaceAt } from './scheme.ts';
 
-/** Evidence for nearly-the-same, and one remark on how the two largest colours relate. */
+/** Evidence for colours kept apart, and one remark on how the two largest colours relate. */
 export function harmonyEvidence(scheme: Scheme): Evidence[] {
   const found = scheme.terms.pairs.flatMap(({ group }) => {
     if (group === undefined) return [];

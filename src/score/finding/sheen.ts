@@ -1,7 +1,16 @@
-/** Why the sheen score is what it is: near misses, flake without gloss clear, pairs that work. */
+/**
+ * Why the sheen score is what it is: near misses, flake without gloss clear, materials where nobody
+ * would put them, pairs that work.
+ */
 import type { Evidence } from '../evidence.ts';
-import { glossClearGu, nearMiss, sheenSteps } from '../judgement.ts';
-import { type SheenPair, sheenConcern, sheenCost, unclearedFlakeCost } from '../six/sheen.ts';
+import { glossClearGu, muchFoilShare, nearMiss, sheenSteps } from '../judgement.ts';
+import {
+  outOfPlaceCost,
+  type SheenPair,
+  sheenConcern,
+  sheenCost,
+  unclearedFlakeCost,
+} from '../six/sheen.ts';
 import { evidenceAbout, quantity, type Scheme, surfaceAt } from './scheme.ts';
 
 /** Evidence for sheen pairing. */
@@ -10,6 +19,7 @@ export function sheenEvidence(scheme: Scheme): Evidence[] {
   return [
     ...pairs.flatMap((pair) => nearMissOf(scheme, pair)),
     ...scheme.worn.flatMap((_, at) => unclearedFlake(scheme, at)),
+    ...scheme.worn.flatMap((_, at) => outOfPlace(scheme, at)),
     ...pairs.flatMap((pair) => deliberate(scheme, pair)),
   ];
 }
@@ -83,4 +93,17 @@ function unclearedFlake(scheme: Scheme, at: number): Evidence[] {
       { part: surfaceAt(scheme, at).name, finish: worn.name, effect: worn.effect },
     ),
   ];
+}
+
+/** What has no business on a part; foil over much of the car is remarked, since some do it well. */
+function outOfPlace(scheme: Scheme, at: number): Evidence[] {
+  const worn = scheme.worn[at]!;
+  const surface = surfaceAt(scheme, at);
+  const cost = outOfPlaceCost(scheme.terms.scene, at, worn);
+  const words = { part: surface.name, finish: worn.name, effect: worn.effect };
+  if (cost > 0) return [evidenceAbout(scheme, 'sheen', 'out-of-place', [at], cost, {}, words)];
+  const isMuchFoil = worn.effect === 'foil' && surface.sharePercent >= muchFoilShare;
+  if (surface.given !== undefined || !isMuchFoil) return [];
+  const share = quantity(surface.sharePercent, '% of the car');
+  return [evidenceAbout(scheme, 'sheen', 'much-foil', [at], 0, { share }, words)];
 }

@@ -13,6 +13,10 @@ import {
   surfaceAt,
 } from './scheme.ts';
 
+/** Visible steps from which a part reads without doubt, and by how many fewer it fades. */
+const readsAt = 2;
+const fades = 0.3;
+
 /** Lights and eyes as they stand in a sentence. */
 const lightNames = { D65: 'daylight', A: 'a warm lamp', 'LED-B3': 'LED light' } as const;
 const eyeNames = { protan: 'red-weak', deutan: 'green-weak' } as const;
@@ -34,7 +38,7 @@ export function steadinessEvidence(scheme: Scheme): Evidence[] {
   return [...evidence, evidenceAbout(scheme, 'steadiness', 'steady', steady, 0, {}, words)];
 }
 
-type Kind = 'weak-anywhere' | 'fades-for-eyes' | 'fades-under-light';
+type Kind = 'weak-anywhere' | 'fair-anywhere' | 'fades-for-eyes' | 'fades-under-light';
 
 const costOf = (scheme: Scheme, reading: Reading): number =>
   steadinessCost(reading, scheme.worn[reading.feature]!, scheme.worn[reading.neighbour]!);
@@ -53,7 +57,10 @@ function worstOf(scheme: Scheme, reading: Reading) {
 
 function kindOf(scheme: Scheme, reading: Reading): Kind {
   const { daylight, inLight, toEye } = worstOf(scheme, reading);
-  if (daylight < 2 && Math.min(inLight, toEye) > daylight - 0.3) return 'weak-anywhere';
+  // What hardly changes is no weakness of a lamp or an eye.
+  if (Math.min(inLight, toEye) > daylight - fades) {
+    return daylight < readsAt ? 'weak-anywhere' : 'fair-anywhere';
+  }
   return toEye < inLight ? 'fades-for-eyes' : 'fades-under-light';
 }
 

@@ -2,7 +2,7 @@
  * Which finishes read as one colour?
  *
  * In: every finish the build may wear. Out: families, computed once for the build so that they do
- * not change from one alternative to the next. Complete linkage: every two members of a family
+ * not change from one alternative to the next, nor with the order finishes are named in. Complete linkage: every two members of a family
  * are within reach of each other, by CIEDE2000 with k_L 1.5 [Sharma2005], metal and paint held
  * apart, very dark neutrals all one black. Reach and offsets are our judgement.
  */
@@ -21,8 +21,8 @@ import {
 import type { Worn } from './worn.ts';
 
 export interface Family {
-  /** An everyday word, made unique by a member's name where two families share the word. */
-  readonly name: string;
+  /** An everyday word for its colour; two families may share it. */
+  readonly word: string;
   readonly members: readonly Worn[];
   readonly isBlack: boolean;
   readonly isMetal: boolean;
@@ -45,7 +45,9 @@ export function familyDistance(one: Worn, other: Worn): number {
 /** Families of the finishes, each finish (by reference) in exactly one. */
 export function familiesOf(worn: readonly Worn[]): Family[] {
   const distinct = [...new Map(worn.map((one) => [one.ref, one])).values()];
-  return named(clustersOf(distinct));
+  // In one order whoever names them first, so that equal distances join alike in every build.
+  distinct.sort((one, other) => (one.ref < other.ref ? -1 : 1));
+  return clustersOf(distinct).map(familyFrom);
 }
 
 /** Complete linkage, nearest pair first; ties go to the pair listed first. */
@@ -78,25 +80,30 @@ function clustersOf(worn: readonly Worn[]): Worn[][] {
   }
 }
 
-function named(clusters: readonly Worn[][]): Family[] {
-  const words = clusters.map((members) => colourWord(loudestOf(members).lab));
-  return clusters.map((members, k) => {
-    const loudest = loudestOf(members);
-    const isAlone = words.filter((word) => word === words[k]).length === 1;
-    const allBlack = members.every(isBlack);
-    const isMetal = members.every((member) => member.isMetalLike);
-    return {
-      name: isAlone ? words[k]! : `${words[k]!} (${loudest.name})`,
-      members,
-      isBlack: allBlack,
-      isMetal,
-      isLoud: loudest.chroma >= loudChroma,
-      isQuiet:
-        !allBlack &&
-        !isMetal &&
-        (loudest.chroma >= quietChroma || members.some((one) => one.lab[0] >= paleLightness)),
-    };
-  });
+function familyFrom(members: readonly Worn[]): Family {
+  const loudest = loudestOf(members);
+  const allBlack = members.every(isBlack);
+  const isMetal = members.every((member) => member.isMetalLike);
+  return {
+    word: colourWord(loudest.lab),
+    members,
+    isBlack: allBlack,
+    isMetal,
+    isLoud: loudest.chroma >= loudChroma,
+    isQuiet:
+      !allBlack &&
+      !isMetal &&
+      (loudest.chroma >= quietChroma || members.some((one) => one.lab[0] >= paleLightness)),
+  };
+}
+
+/**
+ * What a family is called where these of its members are worn: one finish by its own name, several
+ * by the everyday word with their names.
+ */
+export function familyNamed({ word }: Family, worn: readonly Worn[]): string {
+  const names = [...new Set(worn.map(({ name }) => name))];
+  return names.length === 1 ? names[0]! : `${word} (${names.join(', ')})`;
 }
 
 const loudestOf = (members: readonly Worn[]): Worn =>

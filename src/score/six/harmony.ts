@@ -1,5 +1,5 @@
 /**
- * Are two paints of one group too close to be meant as two? On screen: *nearly the same*.
+ * Are two paints of one group too close to be meant as two? On screen: *kept apart*.
  *
  * In: what two parts of one group wear. Out: a cost in halvings, by CIEDE2000 [Sharma2005]
  * through a tent: under 1.5 they are one colour, from 3 to 8 a near miss, from 20 plainly two.

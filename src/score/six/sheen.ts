@@ -4,7 +4,8 @@
  * In: two touching surfaces and what they wear. Out: a cost in halvings. Gloss units at 60°
  * [ISO2813] become steps that look about equally far apart (our judgement: no agreed scale of
  * gloss differences exists); equal or clearly apart is deliberate, nearly equal reads as a
- * mistake. Cloth, rubber and bare metal are exempt.
+ * mistake. Cloth, rubber and bare metal are exempt. What a surface is made of can be wrong by
+ * itself: flake without gloss clear on the skin, a material where nobody would put it.
  */
 
 import {
@@ -13,6 +14,7 @@ import {
   glossClearGu,
   leastBorderShare,
   nearMiss,
+  outOfPlace,
   sheenBorderShare,
   sheenElsewhere,
   sheenFactor,
@@ -20,6 +22,7 @@ import {
   sheenWithinSkin,
 } from '../judgement.ts';
 import { along } from '../seen/curve.ts';
+import { isOutOfPlace } from '../seen/material.ts';
 import type { Scene } from '../seen/scene.ts';
 import type { Worn } from '../seen/worn.ts';
 
@@ -72,4 +75,11 @@ export function unclearedFlakeCost(scene: Scene, at: number, worn: Worn): number
   if (surface.group !== 'skin' || surface.given !== undefined) return 0;
   if (!worn.isFlake || worn.gloss60 >= glossClearGu) return 0;
   return sheenFactor * (at === scene.main ? flakeUnclearedOnMain : flakeUnclearedElsewhere);
+}
+
+/** Cost in halvings of a material where nobody would put it. */
+export function outOfPlaceCost(scene: Scene, at: number, worn: Worn): number {
+  const surface = scene.surfaces[at]!;
+  if (surface.given !== undefined || !isOutOfPlace(worn.effect, surface.group)) return 0;
+  return sheenFactor * outOfPlace * surface.importance;
 }
