@@ -1,12 +1,17 @@
 /**
- * Which finish is it to be? Every finish of the build and of all racks, found by words, as spoons
- * in rows. Picking one hands it on with the id of its rack.
+ * Which finish is it to be? Every finish of the build and of all racks, found by words, by what is
+ * on hand or by nearness to a colour, as spoons in rows. Picking one hands it on with its rack.
  */
 import { useId, useMemo, useState } from 'react';
 import { type EmbeddedFinish, type FinishRef, refOf } from '../../build/build.ts';
 import type { LightId } from '../../colour/illuminant.ts';
-import { Spoon } from '../pieces/Spoon.tsx';
 import { useRacks, useWork } from '../store.ts';
+import { finishesToPick } from './finishes.ts';
+import { useFound } from './found.ts';
+import './picker.css';
+import { SpoonRows } from './SpoonRows.tsx';
+import { countOf } from './told.ts';
+import { paintOfColour, questionOf, typedFrom } from './typed.ts';
 
 interface FinishPickerProps {
   readonly label: string;
@@ -15,54 +20,83 @@ interface FinishPickerProps {
   readonly onPick: (finish: EmbeddedFinish) => void;
 }
 
-const mostShown = 48;
-
 /** A search with spoons to pick from. */
 export function FinishPicker({ label, light, chosen, onPick }: FinishPickerProps) {
   const id = useId();
-  const [sought, setSought] = useState('');
-  const finishes = useFinishes();
-  const words = sought.toLowerCase().split(/\s+/);
-  const matching = finishes.filter(({ name }) =>
-    words.every((word) => name.toLowerCase().includes(word)),
+  const [text, setText] = useState('');
+  const [isOnHand, setOnHand] = useState(false);
+  const [isNear, setNear] = useState(false);
+  const { finishes: built } = useWork().build;
+  const racks = useRacks();
+  const finishes = useMemo(() => finishesToPick(racks ?? [], built), [racks, built]);
+  const { words, srgb } = useMemo(() => typedFrom(text), [text]);
+  const worn = useMemo(
+    () => finishes.find((finish) => refOf(finish) === chosen),
+    [finishes, chosen],
   );
+  const [besides, setBesides] = useState<EmbeddedFinish>();
+  const near = useMemo(
+    () => (srgb === undefined ? (isNear ? besides : undefined) : paintOfColour(srgb)),
+    [srgb, isNear, besides],
+  );
+  const wanted = useMemo(
+    () => ({ words, ...(isOnHand && { stock: 'on hand' as const }) }),
+    [words, isOnHand],
+  );
+  const found = useFound(finishes, wanted, near, light);
   return (
-    <fieldset className="racks">
+    <fieldset className="picker">
       <legend className="unseen">{label}</legend>
-      <label className="seek" htmlFor={id}>
-        Find{' '}
+      <div className="picker-asked">
+        <label className="unseen" htmlFor={id}>
+          Find by words, or near a colour like #b87333
+        </label>
         <input
           id={id}
           type="search"
-          value={sought}
-          onChange={({ currentTarget }) => setSought(currentTarget.value)}
+          className="entry"
+          placeholder="Words, or a colour like #b87333"
+          value={text}
+          onChange={({ currentTarget }) => setText(currentTarget.value)}
         />
-      </label>
-      <div className="rack">
-        {matching.slice(0, mostShown).map((finish) => (
-          <label key={refOf(finish)}>
+        <label className="tick">
+          <input
+            type="checkbox"
+            checked={isOnHand}
+            onChange={({ currentTarget }) => setOnHand(currentTarget.checked)}
+          />
+          On hand
+        </label>
+        {worn === undefined && !isNear ? null : (
+          <label className="tick">
             <input
-              type="radio"
-              name={`${id}-finish`}
-              checked={refOf(finish) === chosen}
-              onChange={() => onPick(finish)}
+              type="checkbox"
+              checked={isNear}
+              onChange={({ currentTarget }) => {
+                // It stays with what was worn then: trying another must not sort them anew.
+                setBesides(worn);
+                setNear(currentTarget.checked);
+              }}
             />
-            <Spoon finish={finish} light={light} />
+            Nearest to {(isNear ? besides : worn)?.name} first
           </label>
-        ))}
+        )}
       </div>
+      <p className="picker-count" role="status">
+        {found.finishes.length === 0
+          ? 'Nothing has all of that; take a word away.'
+          : `${countOf(found.finishes.length)}${racks === undefined ? '; the racks are on their way' : ''}`}
+      </p>
+      {found.finishes.length === 0 ? null : (
+        <SpoonRows
+          label={label}
+          found={found}
+          asked={questionOf(wanted, near)}
+          light={light}
+          chosen={chosen}
+          onPick={onPick}
+        />
+      )}
     </fieldset>
   );
-}
-
-/** Finishes of the build, then of the racks what the build does not hold. */
-function useFinishes(): readonly EmbeddedFinish[] {
-  const { finishes } = useWork().build;
-  const racks = useRacks();
-  return useMemo(() => {
-    const shelved = (racks ?? []).flatMap((rack) =>
-      rack.finishes.map((finish): EmbeddedFinish => ({ rack: rack.id, ...finish })),
-    );
-    return [...new Map([...shelved, ...finishes].map((one) => [refOf(one), one])).values()];
-  }, [racks, finishes]);
 }

@@ -1,6 +1,6 @@
 /** The spoon in the hand, and in words what letting go of it would do. */
 import { useLayoutEffect, useRef } from 'react';
-import { type Build, finishesByRef, isOpen, letterOf } from '../../build/build.ts';
+import { type Build, type EmbeddedFinish, isOpen, letterOf } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import { Bowl } from '../pieces/Spoon.tsx';
 import { useWork } from '../store.ts';
@@ -12,11 +12,10 @@ export function Carried() {
   return finish === undefined ? null : <InHand finish={finish} />;
 }
 
-function InHand({ finish: ref }: { finish: string }) {
+function InHand({ finish }: { finish: EmbeddedFinish }) {
   const { build, car } = useWork();
   const over = useCarrying(({ carried }) => carried?.over);
   const hand = useRef<HTMLDivElement>(null);
-  const finish = finishesByRef(build).get(ref);
   useLayoutEffect(() => {
     const element = hand.current;
     if (element === null) return;
@@ -33,7 +32,6 @@ function InHand({ finish: ref }: { finish: string }) {
     follow();
     return useCarrying.subscribe(follow);
   }, []);
-  if (finish === undefined) return null;
   const isRefused = over?.carPart !== undefined && over.part === undefined;
   return (
     <div ref={hand} className={isRefused ? 'carried is-refused' : 'carried'} aria-hidden="true">

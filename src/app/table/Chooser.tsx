@@ -5,7 +5,7 @@
 import { useEffect, useRef } from 'react';
 import { assignmentOf, isOpen, letterOf, type Part } from '../../build/build.ts';
 import { pointNowhere } from '../pointing.ts';
-import { choose, useWork } from '../store.ts';
+import { chooseFrom, useWork } from '../store.ts';
 import { stopChoosing, useChoosing } from './choosing.ts';
 import { bringIntoSight, placeBeside } from './place.ts';
 import { SpoonRack } from './SpoonRack.tsx';
@@ -83,7 +83,7 @@ export function Chooser() {
             build={build}
             part={part}
             chosen={assignmentOf(build, alternative).get(part.id) ?? ''}
-            onChoose={(ref) => choose(alternative.id, part.id, ref)}
+            onChoose={(finish) => chooseFrom(alternative.id, part.id, finish)}
           />
         </div>
       ) : null}

@@ -1,8 +1,8 @@
 /**
- * A row of spoons to pick from: the part's candidates first, then what else the build holds.
- * Radio buttons underneath, so arrow keys try one spoon after the other.
+ * A row of spoons to pick from: the part's candidates first, then every other finish there is, in
+ * the build or on a rack. Radio buttons underneath, so arrow keys try one candidate after the other.
  */
-import { useId, useState } from 'react';
+import { lazy, Suspense, useId, useState } from 'react';
 import {
   type Build,
   type EmbeddedFinish,
@@ -15,74 +15,71 @@ import {
 import { bottlesOf } from '../../finish/finish.ts';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
+import { useRacks } from '../store.ts';
 import { carries } from './carrying.ts';
 
-/** More spoons than this are searched rather than scanned. */
-const mostShown = 48;
+const FinishPicker = lazy(() =>
+  import('../rack/FinishPicker.tsx').then(({ FinishPicker }) => ({ default: FinishPicker })),
+);
 
 interface SpoonRackProps {
   readonly build: Build;
   readonly part: Part;
   readonly chosen: FinishRef;
-  readonly onChoose: (ref: FinishRef) => void;
+  readonly onChoose: (finish: EmbeddedFinish) => void;
 }
 
-/** Candidates, and on demand every other finish of the build. */
+/** Candidates, and on demand every other finish of the build and the racks. */
 export function SpoonRack({ build, part, chosen, onChoose }: SpoonRackProps) {
   const name = useId();
-  const [sought, setSought] = useState('');
+  const [isUnfolded, setUnfolded] = useState(false);
+  // As they were when the spoons came out: what is tried from elsewhere moves none of them.
+  const [first] = useState(() => [
+    ...new Set([...(isOpen(part) ? part.candidates : [part.finish]), chosen]),
+  ]);
   const finishes = finishesByRef(build);
-  const own = isOpen(part) ? part.candidates : [part.finish];
-  const candidates = [...new Set([...own, chosen])].flatMap((ref) => finishes.get(ref) ?? []);
-  const isCandidate = new Set(candidates.map(refOf));
-  const others = build.finishes.filter((finish) => !isCandidate.has(refOf(finish)));
-  const matching = others.filter((finish) =>
-    finish.name.toLowerCase().includes(sought.trim().toLowerCase()),
-  );
-  const spoons = (list: readonly EmbeddedFinish[]) => (
-    <div className="rack">
-      {list.map((finish) => (
-        <label key={refOf(finish)} {...carries(refOf(finish))}>
-          <input
-            type="radio"
-            name={name}
-            checked={refOf(finish) === chosen}
-            onChange={() => onChoose(refOf(finish))}
-          />
-          <Spoon finish={finish} light={build.viewing.light} note={noteOf(finish, build)} />
-        </label>
-      ))}
-    </div>
-  );
+  const candidates = first.flatMap((ref) => finishes.get(ref) ?? []);
   return (
-    <fieldset className="racks">
-      <legend className="unseen">Finish of {part.name}</legend>
-      {spoons(candidates)}
-      {others.length === 0 ? null : (
-        <details>
-          <summary>
-            {others.length} more {others.length === 1 ? 'finish' : 'finishes'} in this build
-          </summary>
-          {others.length > 12 ? (
-            <label className="seek">
-              Find by name{' '}
+    <>
+      <fieldset className="racks">
+        <legend className="unseen">Finish of {part.name}</legend>
+        <div className="rack">
+          {candidates.map((finish) => (
+            <label key={refOf(finish)} {...carries(finish)}>
               <input
-                type="search"
-                value={sought}
-                onChange={({ currentTarget }) => setSought(currentTarget.value)}
+                type="radio"
+                name={name}
+                checked={refOf(finish) === chosen}
+                onChange={() => onChoose(finish)}
               />
+              <Spoon finish={finish} light={build.viewing.light} note={noteOf(finish, build)} />
             </label>
-          ) : null}
-          {spoons(matching.slice(0, mostShown))}
-          {matching.length > mostShown ? (
-            <p className="quiet">
-              The first {mostShown} of {matching.length}; find others by name.
-            </p>
-          ) : null}
-        </details>
-      )}
-    </fieldset>
+          ))}
+        </div>
+      </fieldset>
+      <details className="racks" onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
+        <summary>{useMore(build, first.length)}</summary>
+        {isUnfolded ? (
+          <Suspense fallback={<p className="quiet">The spoons are on their way.</p>}>
+            <FinishPicker
+              label={`Any finish for ${part.name}`}
+              light={build.viewing.light}
+              chosen={chosen}
+              onPick={onChoose}
+            />
+          </Suspense>
+        ) : null}
+      </details>
+    </>
   );
+}
+
+/** How many more there are to choose from, and where. */
+function useMore(build: Build, shown: number): string {
+  const racks = useRacks() ?? [];
+  const more = Math.max(0, build.finishes.length - shown);
+  const here = `${more} more ${more === 1 ? 'finish' : 'finishes'} in this build`;
+  return racks.some(({ finishes }) => finishes.length > 0) ? `${here}, and all racks` : here;
 }
 
 /** Kind of finish, and whether anything for it is to be bought. */

@@ -7,11 +7,17 @@
  * button everywhere, and never reaches a page behind an open dialog.
  */
 import { create } from 'zustand';
-import { assignmentOf, type FinishRef } from '../../build/build.ts';
+import {
+  assignmentOf,
+  type EmbeddedFinish,
+  type FinishRef,
+  finishesByRef,
+  refOf,
+} from '../../build/build.ts';
 import { ownersOf } from '../cars/paint.ts';
 import { type Met, metAt } from '../live/under.ts';
 import { pointAt } from '../pointing.ts';
-import { choose, endStep, useBench } from '../store.ts';
+import { chooseFrom, endStep, useBench } from '../store.ts';
 
 /** What a carried spoon is over. */
 export interface Over extends Omit<Met, 'box'> {
@@ -20,7 +26,12 @@ export interface Over extends Omit<Met, 'box'> {
 }
 interface Carrying {
   readonly carried:
-    | { readonly finish: FinishRef; readonly x: number; readonly y: number; readonly over?: Over }
+    | {
+        readonly finish: EmbeddedFinish;
+        readonly x: number;
+        readonly y: number;
+        readonly over?: Over;
+      }
     | undefined;
 }
 
@@ -46,13 +57,16 @@ function overAt(x: number, y: number): Over | undefined {
   return { alternative, carPart, part: ownersOf(build).get(carPart ?? '') };
 }
 
-function carry(finish: FinishRef, x: number, y: number): void {
+function carry(finish: EmbeddedFinish, x: number, y: number): void {
   const over = overAt(x, y);
   useCarrying.setState({ carried: { finish, x, y, ...(over && { over }) } });
   pointAt(over?.part === undefined ? [] : [over.part], true);
 }
 
-/** Puts the finish on the part beneath, as an undo step of its own; elsewhere nothing happens. */
+/**
+ * Puts the finish on the part beneath, and into the build if it comes from a rack, as an undo step
+ * of its own; elsewhere nothing happens.
+ */
 function drop(): void {
   const { carried } = useCarrying.getState();
   const build = useBench.getState().work?.build;
@@ -61,9 +75,9 @@ function drop(): void {
   if (carried === undefined || build === undefined || on === undefined || part === undefined) {
     return;
   }
-  if (assignmentOf(build, on).get(part) === carried.finish) return;
+  if (assignmentOf(build, on).get(part) === refOf(carried.finish)) return;
   endStep();
-  choose(on.id, part, carried.finish);
+  chooseFrom(on.id, part, carried.finish);
   endStep();
 }
 
@@ -82,8 +96,17 @@ function scrollToward(x: number, y: number): void {
   if (x > box.right - stripEdgePx) strip.scrollBy(scrollPx, 0);
 }
 
-function press(event: PointerEvent, finish: FinishRef): void {
+/** A finish of the open build by its reference; one that is given whole is itself. */
+function finishFor(finish: FinishRef | EmbeddedFinish): EmbeddedFinish | undefined {
+  if (typeof finish !== 'string') return finish;
+  const build = useBench.getState().work?.build;
+  return build && finishesByRef(build).get(finish);
+}
+
+function press(event: PointerEvent, given: FinishRef | EmbeddedFinish): void {
   if (event.button !== 0 || !event.isPrimary || isCarrying()) return;
+  const finish = finishFor(given);
+  if (finish === undefined) return;
   const { pointerId, clientX: startX, clientY: startY } = event;
   const isFinger = event.pointerType === 'touch';
   const hand = { x: startX, y: startY };
@@ -173,9 +196,9 @@ function holdsPage(element: HTMLElement | null): (() => void) | undefined {
   return () => element.removeEventListener('touchmove', hold);
 }
 
-/** For an element that shows a spoon: it can be picked up by it. */
-export const carries = (finish: FinishRef) => ({
-  'data-spoon': finish,
+/** For an element that shows a spoon, of the build or of a rack: it can be picked up by it. */
+export const carries = (finish: FinishRef | EmbeddedFinish) => ({
+  'data-spoon': typeof finish === 'string' ? finish : refOf(finish),
   ref: holdsPage,
   onPointerDown: ({ nativeEvent }: { readonly nativeEvent: PointerEvent }) =>
     press(nativeEvent, finish),
