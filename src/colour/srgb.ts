@@ -54,13 +54,22 @@ export function labFromHex(hex: string): Lab {
   return labFromXyz(xyzFromLinearRgb(asLinearRgb(r, g, b)));
 }
 
-/** Nearest hex code of a Lab (D65), and whether the screen had to clip it. */
-export function hexFromLab(lab: Lab): { hex: string; isClipped: boolean } {
+/** Channels of the nearest sRGB of a Lab (D65), 0–1, and whether the screen had to clip it. */
+export function srgbFromLab(lab: Lab): {
+  channels: readonly [red: number, green: number, blue: number];
+  isClipped: boolean;
+} {
   const [red, green, blue] = linearRgbFromXyz(xyzFromLab(lab));
   const { r, g, b } = convertLrgbToRgb({ r: red, g: green, b: blue });
   const isClipped = [r, g, b].some((value) => value < -clipTolerance || value > 1 + clipTolerance);
-  const inside = { r: clamp(r, 0, 1), g: clamp(g, 0, 1), b: clamp(b, 0, 1) };
-  return { hex: formatHex({ mode: 'rgb', ...inside }), isClipped };
+  return { channels: [clamp(r, 0, 1), clamp(g, 0, 1), clamp(b, 0, 1)], isClipped };
+}
+
+/** Nearest hex code of a Lab (D65), and whether the screen had to clip it. */
+export function hexFromLab(lab: Lab): { hex: string; isClipped: boolean } {
+  const { channels, isClipped } = srgbFromLab(lab);
+  const [r, g, b] = channels;
+  return { hex: formatHex({ mode: 'rgb', r, g, b }), isClipped };
 }
 
 function hexProblem(found: string): Problem {

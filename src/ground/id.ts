@@ -16,15 +16,25 @@ export function idFrom(name: string, fallback = 'unnamed'): string {
 const reserved = ['constructor', 'prototype'];
 
 /** An id made from a name that is not among those taken: `marigold`, `marigold-2`, … */
-export function freeId(name: string, taken: Iterable<string>, fallback = 'unnamed'): string {
+export const freeId = (name: string, taken: Iterable<string>, fallback?: string): string =>
+  idGiver(taken)(name, fallback);
+
+/** Gives each name an id that is neither among those taken nor was given before. */
+export function idGiver(taken: Iterable<string>): (name: string, fallback?: string) => string {
   const used = new Set([...taken, ...reserved]);
-  const base = idFrom(name, fallback);
-  if (!used.has(base)) return base;
-  for (let count = 2; ; count++) {
-    const ending = `-${count}`;
-    const id = `${base.slice(0, longest - ending.length).replace(/-$/, '')}${ending}`;
-    if (!used.has(id)) return id;
-  }
+  // Where many share one name, counting goes on from the last that was given.
+  const counts = new Map<string, number>();
+  return (name, fallback = 'unnamed') => {
+    const base = idFrom(name, fallback);
+    let id = base;
+    for (let count = counts.get(base) ?? 2; used.has(id); count++) {
+      const ending = `-${count}`;
+      id = `${base.slice(0, longest - ending.length).replace(/-$/, '')}${ending}`;
+      counts.set(base, count + 1);
+    }
+    used.add(id);
+    return id;
+  };
 }
 
 const longestName = 120;

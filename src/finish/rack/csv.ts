@@ -10,7 +10,7 @@ import Papa from 'papaparse';
 import * as v from 'valibot';
 import { InputError, type Problem, shown } from '../../ground/problem.ts';
 import { type Finish, finishSchema } from '../finish.ts';
-import { hasHidden, mostEntries, problemsFrom, refuseOversize } from '../parse.ts';
+import { hasHidden, problemsFrom } from '../parse.ts';
 import {
   answerFromCell,
   cellFromColour,
@@ -19,9 +19,10 @@ import {
   numberFromCell,
   textFromCell,
 } from '../text/cell.ts';
+import { type Table, tableFrom } from '../text/table.ts';
 import { type Rack, rackCheck, rackVersion } from './rack.ts';
 
-type Kind = 'text' | 'word' | 'number' | 'answer' | 'colour';
+export type Kind = 'text' | 'word' | 'number' | 'answer' | 'colour';
 type Columns = readonly (readonly [path: string, kind: Kind])[];
 
 const bottleColumns = (path: string): Columns => [
@@ -64,7 +65,13 @@ const columns: Columns = [
   ['note', 'text'],
 ];
 const kinds = new Map(columns);
+/** What a column of ours holds; undefined where none is called so. */
+export const kindOfColumn = (path: string): Kind | undefined => kinds.get(path);
 const needed = ['id', 'name', 'effect', 'colour', 'gloss60', 'provenance.how'];
+
+/** Whether a first row names every column that our own CSV needs. */
+export const isOurHeader = (cells: readonly string[]): boolean =>
+  needed.every((path) => cells.some((cell) => cell.trim() === path));
 
 /** The rack as CSV text with CRLF line ends; only the columns that some finish fills. */
 export function csvFromRack(rack: Rack): string {
@@ -85,18 +92,23 @@ export function rackFromCsv(
   text: string,
   { id, name }: { id: string; name: string },
 ): { rack: Rack; problems: Problem[] } {
-  refuseOversize(text, id);
-  const { data } = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), { skipEmptyLines: 'greedy' });
-  const [header = [], ...rows] = data;
-  const paths = header.map((cell) => cell.trim());
-  const problems = headerFaults(paths, id);
-  if (rows.length > mostEntries) throw new InputError([tooMany(rows.length)], id);
+  return rackFromTable(tableFrom(text, id), { id, name });
+}
+
+/** The rack in a table whose first row names our own columns; throws and tells as `rackFromCsv`. */
+export function rackFromTable(
+  table: Table,
+  { id, name }: { id: string; name: string },
+): { rack: Rack; problems: Problem[] } {
+  const [first, ...rows] = table.rows;
+  const paths = (first?.cells ?? []).map((cell) => cell.trim());
+  const problems = [...table.problems, ...headerFaults(paths, id)];
 
   const finishes: Finish[] = [];
   const faultsBeside = rackCheck();
-  rows.forEach((row, position) => {
-    const place = `row ${position + 2}`;
-    const read = finishFromRow(paths, row, place);
+  rows.forEach(({ cells, number }) => {
+    const place = `row ${number}`;
+    const read = finishFromRow(paths, cells, place);
     const faults = 'faults' in read ? read.faults : faultsBeside(read.finish, place);
     problems.push(...faults);
     if ('finish' in read && faults.length === 0) finishes.push(read.finish);
@@ -156,7 +168,8 @@ function finishFromRow(paths: readonly string[], row: readonly string[], place: 
     : { faults: problemsFrom(result.issues, place) };
 }
 
-function valueFromCell(cell: string, kind: Kind): unknown {
+/** What one cell of a column of ours says, still unchecked. */
+export function valueFromCell(cell: string, kind: Kind): unknown {
   switch (kind) {
     case 'text':
       return textFromCell(cell);
@@ -172,7 +185,7 @@ function valueFromCell(cell: string, kind: Kind): unknown {
 }
 
 /** Puts a value at its path; `undercoats.1` is the first entry of a list. */
-function put(into: Record<string, unknown>, path: readonly string[], value: unknown): void {
+export function put(into: Record<string, unknown>, path: readonly string[], value: unknown): void {
   const [step = '', next, ...rest] = path;
   if (next === undefined) {
     into[step] = value;
@@ -211,19 +224,13 @@ function cellFrom(value: unknown, kind: Kind): string {
   return kind === 'text' ? cellFromText(String(value)) : String(value);
 }
 
-const tooMany = (count: number): Problem => ({
-  place: '',
-  found: `${count} rows`,
-  expected: `at most ${mostEntries}`,
-  mend: 'Split the table over several racks.',
-});
-const longRow = (cells: number, expected: number, place: string): Problem => ({
+export const longRow = (cells: number, expected: number, place: string): Problem => ({
   place,
   found: `${cells} cells`,
   expected: `${expected}, as many as the first row`,
   mend: 'Put text that holds the separator in quotation marks; numbers take a decimal point.',
 });
-const hiddenText = (path: string, cell: string, place: string): Problem => ({
+export const hiddenText = (path: string, cell: string, place: string): Problem => ({
   place: `${place} › ${path}`,
   found: shown(cell),
   expected: 'text without control or direction-changing characters',
