@@ -6,6 +6,7 @@ import type { Command } from 'commander';
 import { type Build, isOpen } from '../build/build.ts';
 import { checkAgainstCar, uncoveredParts } from '../build/coverage.ts';
 import { parseBuild } from '../build/file.ts';
+import { fittedBuild } from '../build/fitted.ts';
 import type { SightTable } from '../car/table.ts';
 import { parseJson } from '../finish/parse.ts';
 import type { Rack } from '../finish/rack/rack.ts';
@@ -72,12 +73,15 @@ function buildFindings(build: Build, source: string): string[] {
   const sight = sightOf(build.car, source);
   const strangers = checkAgainstCar(build, sight);
   if (strangers.length > 0) throw new InputError(strangers, source);
-  const open = build.parts.filter(isOpen).length;
+  const fitted = fittedBuild(build).parts;
+  const open = fitted.filter(isOpen).length;
+  const absent = build.parts.filter((part) => part.absent).map(({ name }) => name);
   const bare = uncoveredParts(build, sight);
   return [
-    `${source} is a sound build, ${build.name}: ${counted(build.parts.length, 'part')}, ${open} of ` +
+    `${source} is a sound build, ${build.name}: ${counted(fitted.length, 'part')}, ${open} of ` +
       `them open; ${counted(build.finishes.length, 'finish', 'finishes')}, ` +
       `${counted(build.rules.length, 'rule')}, ${counted(build.alternatives.length, 'alternative')}.`,
+    ...(absent.length === 0 ? [] : [`Not on this model, and not scored: ${absent.join(', ')}.`]),
     ...(bare.length === 0
       ? []
       : [`Parts of the car that it leaves out, and that are not scored: ${bare.join(', ')}.`]),

@@ -23,6 +23,23 @@ describe('check', () => {
     expect(out.replace(/\s+/g, ' ')).toContain(words);
   });
 
+  it('tells which parts are not on the model, and compares without them', async () => {
+    const demo = JSON.parse(readFileSync(demoPath, 'utf8')) as {
+      parts: { id: string; absent: boolean }[];
+    };
+    for (const part of demo.parts) part.absent = part.id === 'mirrors';
+    const path = written(folder, 'no-mirrors.json', JSON.stringify(demo));
+    const checked = await testspoon(['check', path]);
+    expect(checked.status).toBe(0);
+    expect(checked.out.replace(/\s+/g, ' ')).toContain(
+      'Not on this model, and not scored: Mirrors.',
+    );
+    const scored = await testspoon(['score', path, '--today', '2031-03-01']);
+    expect(scored.status).toBe(0);
+    expect(scored.out).toContain('Badges');
+    expect(scored.out).not.toContain('Mirrors');
+  });
+
   it('tells every bad row of a CSV rack, and fails', async () => {
     const csv = written(
       folder,
