@@ -1,14 +1,16 @@
 /**
- * What does a new build begin with? A sensible first document for any car with a sight table:
- * its painted parts grouped as a builder would spray them, a handful of plain finishes, and one
- * open part with three alternatives to compare at once. Everything in it is meant to be replaced.
+ * What does a new build begin with? A sensible first document for any car with a sight table: its
+ * painted parts grouped as a builder would spray them and a handful of plain finishes. Either with
+ * one open part and three alternatives to compare at once, or with nothing decided: what a builder
+ * chooses is primed, what kits give is plain. Everything in it is meant to be replaced.
  *
  * Groups follow common practice at the bench (one finish per trimming job); a car part that no
  * group knows becomes a part of its own.
  */
 import type { SightPart, SightTable } from '../car/table.ts';
 import { idFrom } from '../ground/id.ts';
-import { type Build, buildVersion } from './build.ts';
+import { type Build, buildVersion, isOpen } from './build.ts';
+import { addAlternative } from './edit/alternative.ts';
 import { buildFrom } from './file.ts';
 
 /** What the builder says of a new build. */
@@ -107,6 +109,11 @@ const material = (id: string, name: string, effect: string, lab: number[], gloss
   provenance: guess,
 });
 
+const primed = paint('primed', 'Grey primer', [62, 0, 0], 6, {
+  undercoats: [],
+  bottle: surfacer.bottle,
+});
+
 const firstShelf = [
   paint('deep-green', 'Deep green', [29, -20, 8], 88, { clear: gloss }),
   paint('chalk', 'Chalk', [90, 0, 6], 88, { clear: gloss }),
@@ -123,9 +130,7 @@ const firstShelf = [
  * (name 1–120 characters, scale 1–200).
  */
 export function startingBuild({ car, name, scale }: Beginning, sight: SightTable): Build {
-  const painted = sight.parts.filter(({ role }) => role === 'feature' || role === 'ground');
-  const gathering = gathered(painted);
-  const parts = [...gathering, ...ungathered(painted, gathering)];
+  const parts = firstParts(sight);
   const open =
     openFirst.map((id) => parts.find((part) => part.id === id)).find(Boolean) ?? parts[0];
   const candidates = alternatives.map(([finish]) => ref(finish));
@@ -147,6 +152,55 @@ export function startingBuild({ car, name, scale }: Beginning, sight: SightTable
       choices: open === undefined ? {} : { [open.id]: ref(finish) },
     })),
   });
+}
+
+/**
+ * A first build with nothing decided: every part settled on something plain, what a builder chooses
+ * in grey primer, and one alternative, so that there is a car to look at. Throws like `startingBuild`.
+ */
+export function blankBuild({ car, name, scale }: Beginning, sight: SightTable): Build {
+  const undecided = new Set([ref('deep-green'), ref('chalk'), ref('saddle-hide')]);
+  return buildFrom({
+    format: 'testspoon-build',
+    version: buildVersion,
+    id: idFrom(name, 'build'),
+    name,
+    car,
+    scale,
+    viewing: { distanceMm: 400, light: 'D65' },
+    finishes: [primed, ...firstShelf],
+    parts: firstParts(sight).map((part) => ({
+      ...part,
+      finish: undecided.has(part.finish) ? ref('primed') : part.finish,
+    })),
+    alternatives: [{ id: 'first-idea', name: firstName, choices: {} }],
+  });
+}
+
+/**
+ * A new build in the shape of another: its car, parts, candidates, rules and finishes, with nothing
+ * painted, no story and no date, and one alternative that wears what is settled and every first
+ * candidate. Throws like `startingBuild`.
+ */
+export function sameShape(like: Build, { name, scale }: Omit<Beginning, 'car'>): Build {
+  const { story: _, wantedBy: __, ...rest } = like;
+  const shape: Build = {
+    ...rest,
+    id: idFrom(name, 'build'),
+    name,
+    scale,
+    parts: like.parts.map((part) => (isOpen(part) ? part : { ...part, painted: false })),
+    alternatives: [],
+  };
+  return buildFrom(addAlternative(shape, firstName));
+}
+
+const firstName = 'First idea';
+
+function firstParts(sight: SightTable): FirstPart[] {
+  const painted = sight.parts.filter(({ role }) => role === 'feature' || role === 'ground');
+  const gathering = gathered(painted);
+  return [...gathering, ...ungathered(painted, gathering)];
 }
 
 interface FirstPart {

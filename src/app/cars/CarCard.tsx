@@ -1,9 +1,9 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
 import { useEffect, useRef, useState } from 'react';
-import type { Alternative } from '../../build/build.ts';
+import { AlternativeName } from '../alternatives/AlternativeName.tsx';
+import type { Staged } from '../onStage.ts';
 import type { View } from '../opening/garage.ts';
 import { Bar } from '../pieces/Bar.tsx';
-import { Letter } from '../pieces/Letter.tsx';
 import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { useWork } from '../store.ts';
@@ -15,20 +15,20 @@ import { carElementId } from './element.ts';
 import { Picture } from './Picture.tsx';
 
 interface CarCardProps {
-  readonly alternative: Alternative;
-  readonly letter: string;
+  readonly staged: Staged;
   readonly view: View;
 }
 
 /** An alternative as a picture with its verdict. */
-export function CarCard({ alternative, letter, view }: CarCardProps) {
+export function CarCard({ staged, view }: CarCardProps) {
+  const { alternative, letter } = staged;
   const sheet = useSheet(alternative.id);
   const worst = sheet?.evidence[0];
   return (
     <article className="car" id={carElementId(alternative.id)} aria-label={`Alternative ${letter}`}>
       <header className="car-head">
         <h2>
-          <Letter letter={letter} /> {alternative.name}
+          <AlternativeName staged={staged} />
         </h2>
         {sheet === undefined ? null : <Overall value={sheet.overall} />}
         <Worn alternative={alternative} letter={letter} />

@@ -1,9 +1,10 @@
 /** The stage: every alternative side by side in one view, under one lamp. */
 import { useRef } from 'react';
-import { letterOf } from '../../build/build.ts';
+import { NoAlternatives } from '../alternatives/NoAlternatives.tsx';
 import { useArea } from '../area.ts';
 import { Live } from '../live/Live.tsx';
 import { lookFrom, useViewing } from '../live/viewing.ts';
+import { useStaged } from '../onStage.ts';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { CarCard } from './CarCard.tsx';
@@ -14,7 +15,8 @@ import { Foot } from './Foot.tsx';
 
 /** Switches and cars. */
 export function Cars() {
-  const { build, car } = useWork();
+  const { car } = useWork();
+  const staged = useStaged();
   const place = useViewing((viewing) => viewing.place);
   const places = useViewing((viewing) => viewing.places);
   const liveness = useViewing((viewing) => viewing.liveness);
@@ -29,22 +31,13 @@ export function Cars() {
   return (
     <div ref={stage} className="stage" data-liveness={liveness}>
       <div className="cars" ref={cars} {...scrollable('The alternatives side by side')}>
-        {build.alternatives.length > 0 ? null : (
-          <p className="waiting">
-            This build holds no alternatives to compare yet; its file can name them.
-          </p>
-        )}
-        {build.alternatives.map((alternative, at) => (
-          <CarCard
-            key={alternative.id}
-            alternative={alternative}
-            letter={letterOf(at)}
-            view={view}
-          />
+        {staged.length === 0 ? <NoAlternatives /> : null}
+        {staged.map((one) => (
+          <CarCard key={one.alternative.id} staged={one} view={view} />
         ))}
-        {build.alternatives.length === 0 ? null : <Live within={cars} />}
+        {staged.length === 0 ? null : <Live within={cars} />}
       </div>
-      {build.alternatives.length === 0 ? null : <Foot strip={cars} />}
+      {staged.length === 0 ? null : <Foot strip={cars} />}
       <Conditions
         places={liveness === 'live' ? places : car.views}
         place={liveness === 'live' ? place : view.id}

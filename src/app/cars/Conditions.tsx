@@ -1,5 +1,7 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import { useViewing } from '../live/viewing.ts';
+import { distanceWords } from '../model/measures.ts';
+import { useStaged } from '../onStage.ts';
 import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
 import { view as look, useWork } from '../store.ts';
@@ -18,7 +20,7 @@ interface ConditionsProps {
 export function Conditions({ places, place, onPlace }: ConditionsProps) {
   const { light, distanceMm } = useWork().build.viewing;
   const isOurs = distances.some(({ value }) => value === distanceMm);
-  const own = { value: distanceMm, name: 'As filed', note: `${distanceMm / 1000} m` };
+  const own = { value: distanceMm, name: 'Yours', note: distanceWords(distanceMm) };
   return (
     <div className="conditions">
       <Choice
@@ -85,7 +87,7 @@ function sizeSentence(overflow: number): string {
 /** Whether parts that differ between the alternatives have a dashed line round them. */
 function Marking() {
   const isOn = useViewing(({ isMarking }) => isMarking);
-  if (useWork().build.alternatives.length < 2) return null;
+  if (useStaged().length < 2) return null;
   return (
     <Toggle
       name="Mark differences"

@@ -1,7 +1,9 @@
 /** The line beneath the cars: letters to move along them, what hands and keys do, what is missing. */
 import { type RefObject, useState } from 'react';
 import { letterOf } from '../../build/build.ts';
+import { OnStage } from '../alternatives/OnStage.tsx';
 import { type Liveness, useViewing } from '../live/viewing.ts';
+import { lay } from '../overlay/overlay.ts';
 import { useWork } from '../store.ts';
 import { useLetterKeys } from './card/keys.ts';
 import { StandHint } from './card/Stand.tsx';
@@ -30,7 +32,8 @@ export function Foot({ strip }: { strip: RefObject<HTMLElement | null> }) {
   const reason = reasons[liveness];
   return (
     <div className="stage-foot">
-      <Letters alternatives={alternatives} strip={strip} />
+      <Letters strip={strip} />
+      <OnStage />
       {reason === undefined ? null : <p>{reason}</p>}
       {liveness === 'live' ? (
         <>
@@ -46,6 +49,15 @@ export function Foot({ strip }: { strip: RefObject<HTMLElement | null> }) {
           </button>
         </p>
       )}
+      <p className="for-mouse">
+        <button
+          type="button"
+          className="text-button"
+          onClick={() => lay({ kind: 'commands', isKeys: true })}
+        >
+          All keys
+        </button>
+      </p>
     </div>
   );
 }

@@ -3,26 +3,27 @@
  * a car turns it, so the strip is moved from here or by swiping on words.
  */
 import { type RefObject, useEffect, useState } from 'react';
-import { type Alternative, letterOf } from '../../build/build.ts';
+import { useStaged } from '../onStage.ts';
 import { carElementId } from './element.ts';
 
 interface LettersProps {
-  readonly alternatives: readonly Alternative[];
   /** The strip that scrolls. */
   readonly strip: RefObject<HTMLElement | null>;
 }
 
 /** The row of letters; nothing where every car is in sight. */
-export function Letters({ alternatives, strip }: LettersProps) {
-  const { isCut, first } = useStrip(strip, alternatives.map(({ id }) => id).join());
+export function Letters({ strip }: LettersProps) {
+  const staged = useStaged();
+  const key = staged.map(({ alternative }) => alternative.id).join();
+  const { isCut, first } = useStrip(strip, key);
   if (!isCut) return null;
   return (
     <nav className="letters" aria-label="Cars">
-      {alternatives.map(({ id, name }, at) => (
+      {staged.map(({ alternative: { id, name }, letter }, at) => (
         <button
           key={id}
           type="button"
-          aria-label={`${letterOf(at)}, ${name}`}
+          aria-label={`${letter}, ${name}`}
           aria-current={at === first}
           onClick={() =>
             document
@@ -30,7 +31,7 @@ export function Letters({ alternatives, strip }: LettersProps) {
               ?.scrollIntoView({ block: 'nearest', inline: 'start' })
           }
         >
-          {letterOf(at)}
+          {letter}
         </button>
       ))}
     </nav>

@@ -7,6 +7,8 @@ import { create } from 'zustand';
 export type Overlay =
   /** Standing, name, candidates and cover of one part of the build. */
   | { readonly kind: 'part'; readonly part: string }
+  /** All parts of the build, to mark many at once. */
+  | { readonly kind: 'parts' }
   /** Name, note, place of one alternative. */
   | { readonly kind: 'alternative'; readonly alternative: string }
   /** What the model is: name, scale, distance, date, story; parts left out. */
@@ -15,8 +17,10 @@ export type Overlay =
   | { readonly kind: 'new' }
   /** Every build this browser keeps. */
   | { readonly kind: 'builds' }
-  /** Anything that can be done, by its name. */
-  | { readonly kind: 'commands' };
+  /** Finishes from files or a paste, onto a rack. */
+  | { readonly kind: 'bring'; readonly into?: string }
+  /** Anything that can be done, by its name; or which keys do what. */
+  | { readonly kind: 'commands'; readonly isKeys?: boolean };
 
 interface Laid {
   readonly overlay: Overlay | undefined;

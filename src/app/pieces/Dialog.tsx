@@ -17,6 +17,29 @@ interface DialogProps {
   readonly children: ReactNode;
 }
 
+/** Of the window's height a dialog at the side wants to itself, to stand beneath the cars. */
+const leastShare = 0.6;
+
+/**
+ * Keeps the cars in sight of a dialog at the side: it stands beneath them where they leave it room
+ * enough; on a phone, where it is a sheet at the foot, the page moves until they stand above it.
+ * The answer moves the page back.
+ */
+function keepCarsInSight(dialog: HTMLDialogElement): (() => void) | undefined {
+  const { scrollX, scrollY } = window;
+  if (window.matchMedia('(max-width: 40em)').matches) {
+    document.querySelector('.cars')?.scrollIntoView({ block: 'start', inline: 'nearest' });
+    return () => window.scrollTo(scrollX, scrollY);
+  }
+  const bottom = document.querySelector('.stage')?.getBoundingClientRect().bottom ?? 0;
+  const room = window.innerHeight - bottom;
+  const isRoomy = window.matchMedia('(min-width: 60.01em)').matches;
+  if (!isRoomy || bottom <= 0 || room < leastShare * window.innerHeight) return undefined;
+  dialog.style.marginBlockStart = `${bottom + 8}px`;
+  dialog.style.maxBlockSize = `${room - 20}px`;
+  return undefined;
+}
+
 /** Shown as long as it is rendered; `onClose` is asked to take it away. */
 export function Dialog(props: DialogProps) {
   const { title, place = 'middle', className = '', onClose, tools, closing = 'Done' } = props;
@@ -27,6 +50,7 @@ export function Dialog(props: DialogProps) {
     if (element === null) return;
     const before = document.activeElement;
     if (!element.open) element.showModal();
+    const backToPlace = place === 'side' ? keepCarsInSight(element) : undefined;
     let hasBegun = false;
     const begin = ({ target }: Event): void => {
       hasBegun = target === element;
@@ -40,10 +64,11 @@ export function Dialog(props: DialogProps) {
     return () => {
       element.removeEventListener('pointerdown', begin);
       element.removeEventListener('click', press);
+      backToPlace?.();
       // Taken away while open, it would leave the focus on nothing.
       if (element.open && before instanceof HTMLElement) before.focus();
     };
-  }, []);
+  }, [place]);
   return (
     <dialog
       ref={dialog}

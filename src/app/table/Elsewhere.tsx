@@ -1,17 +1,16 @@
 /** Where else does this colour appear? One answer per alternative; pointing at it lights them all. */
-
+import { useStaged } from '../onStage.ts';
 import { pointsAt } from '../pointing.ts';
 import { useElsewhere } from '../sheet/compared.ts';
-import { useWork } from '../store.ts';
 
 /** The answers for one part, as a row beneath it. */
 export function Elsewhere({ part }: { part: string }) {
-  const { build } = useWork();
+  const staged = useStaged();
   const answers = useElsewhere(part);
   return (
     <tr className="elsewhere">
       <th scope="row">Where else does this colour appear?</th>
-      {build.alternatives.map(({ id }, at) => {
+      {staged.map(({ alternative: { id }, at }) => {
         const answer = answers[at];
         return (
           <td key={id} {...pointsAt(answer?.parts ?? [])}>

@@ -1,12 +1,15 @@
 /** One part and its spoon on every alternative; pointing at the row lights the part. */
-import { finishesByRef, isOpen, letterOf, type Part } from '../../build/build.ts';
+import { finishesByRef, isOpen, type Part } from '../../build/build.ts';
+import { useStaged } from '../onStage.ts';
+import { lay } from '../overlay/overlay.ts';
+import { standingWords } from '../parts/standing.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { carries } from './carrying.ts';
 import { startChoosing } from './choosing.ts';
 import { Elsewhere } from './Elsewhere.tsx';
-import { type Row, standingOf } from './rows.ts';
+import type { Row } from './rows.ts';
 
 /** Whether a finish stands where another has been painted already. */
 const meansStripping = (part: Part, ref: string): boolean =>
@@ -15,6 +18,7 @@ const meansStripping = (part: Part, ref: string): boolean =>
 /** A row of the part table, and beneath it where else its colour appears, if asked. */
 export function PartRow({ row: { part, refs } }: { row: Row }) {
   const { build } = useWork();
+  const staged = useStaged();
   const isLit = useIsLit([part.id]);
   const isAsked = usePointing(({ asked }) => asked === part.id);
   const finishes = finishesByRef(build);
@@ -31,10 +35,19 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
             {part.name}
             <span className="unseen">: where else does this colour appear?</span>
           </button>
-          <span className="part-standing">{standingOf(part)}</span>
+          <button
+            type="button"
+            className="part-standing"
+            aria-haspopup="dialog"
+            title="How it stands, its candidates and what it covers"
+            onClick={() => lay({ kind: 'part', part: part.id })}
+          >
+            {standingWords(part)}
+            <span className="unseen">: the card of {part.name}</span>
+          </button>
         </th>
-        {build.alternatives.map((alternative, at) => {
-          const ref = refs[at] ?? '';
+        {staged.map(({ alternative, letter }, column) => {
+          const ref = refs[column] ?? '';
           const finish = finishes.get(ref);
           return (
             <td key={alternative.id}>
@@ -49,7 +62,7 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
                 }
               >
                 <span className="unseen">
-                  {part.name} on {letterOf(at)}:
+                  {part.name} on {letter}:
                 </span>
                 {finish === undefined ? (
                   'none'

@@ -3,8 +3,12 @@
  * are folded away and unfold in place.
  */
 import { useEffect, useRef, useState } from 'react';
-import { letterOf } from '../../build/build.ts';
-import { Letter } from '../pieces/Letter.tsx';
+import { AddAlternative } from '../alternatives/AddAlternative.tsx';
+import { AlternativeName } from '../alternatives/AlternativeName.tsx';
+import { Beginning } from '../model/Beginning.tsx';
+import { useStaged, useStagedBuild } from '../onStage.ts';
+import { lay } from '../overlay/overlay.ts';
+import { LeftOut } from '../parts/LeftOut.tsx';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { Carried } from './Carried.tsx';
@@ -13,31 +17,43 @@ import { type Row, rowsOf } from './rows.ts';
 
 /** The part table of the open build. */
 export function PartTable() {
-  const { build } = useWork();
-  const kept = useKept(build.id);
-  const { differing, alikeOpen, alikeSettled } = rowsOf(build, kept);
+  const { key } = useWork();
+  const staged = useStaged();
+  const compared = useStagedBuild();
+  // What differs is asked anew once others are compared.
+  const kept = useKept([key, ...staged.map(({ alternative }) => alternative.id).sort()].join());
+  const { differing, alikeOpen, alikeSettled } = rowsOf(compared, kept);
   useEffect(() => {
     for (const { part } of differing) kept.add(part.id);
   }, [differing, kept]);
-  const columns = build.alternatives.length + 1;
+  const columns = staged.length + 1;
   return (
     <section className="part-table" aria-labelledby="parts-title">
-      <h2 id="parts-title" className="section-title">
-        Parts
-        <small>
-          Press a spoon to try another, or <span className="for-mouse">drag it onto a car</span>
-          <span className="for-finger">rest a finger on it and carry it to a car</span>; press a
-          part to ask where its colour appears.
-        </small>
-      </h2>
+      <Beginning />
+      <div className="section-head">
+        <h2 id="parts-title" className="section-title">
+          Parts
+          <small>
+            Press a spoon to try another, or <span className="for-mouse">drag it onto a car</span>
+            <span className="for-finger">rest a finger on it and carry it to a car</span>; press a
+            part to ask where its colour appears, the words beneath it to change how it stands.
+          </small>
+        </h2>
+        <div className="buttons">
+          <button type="button" className="button" onClick={() => lay({ kind: 'parts' })}>
+            Mark several parts…
+          </button>
+          <AddAlternative />
+        </div>
+      </div>
       <div className="table-strip" {...scrollable('Part table')}>
         <table>
           <thead>
             <tr>
               <th scope="col">Part</th>
-              {build.alternatives.map(({ id, name }, at) => (
-                <th key={id} scope="col">
-                  <Letter letter={letterOf(at)} /> <span className="quiet">{name}</span>
+              {staged.map((one) => (
+                <th key={one.alternative.id} scope="col">
+                  <AlternativeName staged={one} isMovable />
                 </th>
               ))}
             </tr>
@@ -49,6 +65,7 @@ export function PartTable() {
           </tbody>
           <Folded title="open, alike so far" rows={alikeOpen} columns={columns} />
           <Folded title="settled" rows={alikeSettled} columns={columns} />
+          <LeftOut columns={columns} />
         </table>
       </div>
       <Carried />
@@ -56,10 +73,10 @@ export function PartTable() {
   );
 }
 
-/** Parts that have differed since this build was opened. */
-function useKept(buildId: string): Set<string> {
-  const kept = useRef({ buildId, parts: new Set<string>() });
-  if (kept.current.buildId !== buildId) kept.current = { buildId, parts: new Set() };
+/** Parts that have differed since these alternatives were first compared. */
+function useKept(key: string): Set<string> {
+  const kept = useRef({ key, parts: new Set<string>() });
+  if (kept.current.key !== key) kept.current = { key, parts: new Set() };
   return kept.current.parts;
 }
 

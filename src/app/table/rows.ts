@@ -35,7 +35,3 @@ export function rowsOf(build: Build, kept: ReadonlySet<string>): Rows {
     alikeSettled: alike.filter(({ part }) => !isOpen(part)),
   };
 }
-
-/** How a part stands: open, settled, or painted already. */
-export const standingOf = (part: Part): string =>
-  isOpen(part) ? 'open' : part.painted ? 'painted already' : 'settled';

@@ -5,7 +5,7 @@
  */
 
 import { freeId, freeName } from '../../ground/id.ts';
-import { type Alternative, type Build, isOpen, usualFinish } from '../build.ts';
+import { type Alternative, type Build, type FinishRef, isOpen, usualFinish } from '../build.ts';
 
 /** Alternatives a build may hold. */
 export const mostAlternatives = 100;
@@ -41,6 +41,33 @@ export function copyAlternative(build: Build, id: string): Build {
   if (copied === build || model.note === undefined) return copied;
   const copy = { ...copied.alternatives[at]!, note: model.note };
   return { ...copied, alternatives: copied.alternatives.with(at, copy) };
+}
+
+/**
+ * Adds an alternative for every candidate of an open part that none wears yet, like the first one
+ * in all else. `nameOf` names it after its candidate.
+ */
+export function alternativePerCandidate(
+  build: Build,
+  part: string,
+  nameOf: (ref: FinishRef) => string,
+): Build {
+  const found = build.parts.find(({ id }) => id === part);
+  if (found === undefined || !isOpen(found)) return build;
+  const worn = new Set(build.alternatives.map(({ choices }) => choices[part]));
+  const model = build.alternatives[0]?.id;
+  return found.candidates
+    .filter((ref) => !worn.has(ref))
+    .reduce((now, ref) => {
+      const added = addAlternative(now, nameOf(ref), model);
+      const fresh = added.alternatives.find((one) => !now.alternatives.includes(one));
+      if (fresh === undefined) return now;
+      const choices = { ...fresh.choices, [part]: ref };
+      const alternatives = added.alternatives.map((one) =>
+        one === fresh ? { ...one, choices } : one,
+      );
+      return moveAlternative({ ...added, alternatives }, fresh.id, alternatives.length - 1);
+    }, build);
 }
 
 /** Gives an alternative another name. */

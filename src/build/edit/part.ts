@@ -37,15 +37,26 @@ export const setAbsent = (build: Build, id: string, absent: boolean): Build =>
 
 /**
  * Settles a part on a finish of the build, painted already or not; every alternative wears it from
- * then on. Without `ref` on what the first alternative wears.
+ * then on. Without `ref` an open part settles on what the first alternative wears, and of a settled
+ * one only `painted` changes.
  */
 export function settlePart(build: Build, id: string, painted: boolean, ref?: FinishRef): Build {
   const part = partIn(build, id);
   if (part === undefined) return build;
-  const [first] = build.alternatives;
-  const worn = first === undefined ? usualFinish(part) : (first.choices[id] ?? usualFinish(part));
+  if (!isOpen(part) && ref === undefined)
+    return withPart(build, id, (one) => ({ ...one, painted }));
+  const worn = build.alternatives[0]?.choices[id] ?? usualFinish(part);
   const settled = withPart(build, id, (one) => ({ ...bare(one), finish: ref ?? worn, painted }));
   return withChoices(settled, (choices) => without(choices, [id]));
+}
+
+/** Gives a part a finish of the build: a settled part wears it everywhere, an open one may wear it. */
+export function giveFinish(build: Build, id: string, ref: FinishRef): Build {
+  const part = partIn(build, id);
+  if (part === undefined) return build;
+  return isOpen(part)
+    ? setCandidate(build, id, ref, true)
+    : settlePart(build, id, part.painted, ref);
 }
 
 /** Opens a settled part: what it wears anywhere becomes its candidates, and each keeps what it wears. */

@@ -1,0 +1,25 @@
+/** Whether a build is still on its way to a comparison, and then the three questions that lead there. */
+import { lazy, Suspense, useState } from 'react';
+import { useWork } from '../store.ts';
+import { useAnswered } from './putAway.ts';
+import { stepsOf } from './steps.ts';
+
+const Questions = lazy(() =>
+  import('./Questions.tsx').then((module) => ({ default: module.Questions })),
+);
+
+/** The questions; nothing where they were answered before the build was opened, or put away. */
+export function Beginning() {
+  const { key, build } = useWork();
+  const isAway = useAnswered(({ away }) => away.includes(key));
+  const isUnderWay = stepsOf(build).some(({ answer }) => answer === undefined);
+  // Once shown they stay until they are put away, so that nothing jumps at the last answer.
+  const [shown, setShown] = useState<string>();
+  if (isUnderWay && shown !== key) setShown(key);
+  if (isAway || (!isUnderWay && shown !== key)) return null;
+  return (
+    <Suspense fallback={null}>
+      <Questions />
+    </Suspense>
+  );
+}

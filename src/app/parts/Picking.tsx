@@ -1,0 +1,52 @@
+/** A button that unfolds the spoons of the build and all racks, fetched when they are first wanted. */
+import { lazy, Suspense, useId, useState } from 'react';
+import type { EmbeddedFinish, FinishRef } from '../../build/build.ts';
+import { useWork } from '../store.ts';
+
+const FinishPicker = lazy(() =>
+  import('../rack/FinishPicker.tsx').then((module) => ({ default: module.FinishPicker })),
+);
+
+interface PickingProps {
+  /** What the button says. */
+  readonly words: string;
+  /** What the spoons are for. */
+  readonly label: string;
+  readonly chosen?: FinishRef;
+  readonly isDisabled?: boolean;
+  readonly onPick: (finish: EmbeddedFinish) => void;
+}
+
+/** Spoons on request; they stay laid out, so that one after the other can be tried. */
+export function Picking({ words, label, chosen, isDisabled = false, onPick }: PickingProps) {
+  const { light } = useWork().build.viewing;
+  const [isUnfolded, setUnfolded] = useState(false);
+  const id = useId();
+  const isShown = isUnfolded && !isDisabled;
+  return (
+    <>
+      <button
+        type="button"
+        className="button picking"
+        disabled={isDisabled}
+        aria-expanded={isShown}
+        aria-controls={id}
+        onClick={() => setUnfolded(!isUnfolded)}
+      >
+        {isShown ? 'Put the spoons away' : words}
+      </button>
+      <div id={id} hidden={!isShown}>
+        {isShown ? (
+          <Suspense fallback={<p className="quiet">Laying out the spoons…</p>}>
+            <FinishPicker
+              label={label}
+              light={light}
+              onPick={onPick}
+              {...(chosen !== undefined && { chosen })}
+            />
+          </Suspense>
+        ) : null}
+      </div>
+    </>
+  );
+}
