@@ -26,6 +26,8 @@ export interface BrokenRule {
   /** Ids of the parts concerned; for limits over the whole build, those that count towards it. */
   readonly parts: readonly string[];
   readonly sentence: string;
+  /** The second half of the sentence: what is the case instead. */
+  readonly why: string;
 }
 
 /** The rules of `build` that `assignment` breaks, in file order. */
@@ -35,7 +37,7 @@ export function brokenRules(build: Build, assignment: Assignment, facts: RuleFac
     const breach = breachOf(rule, build, assignment, facts, names);
     if (breach === undefined) return [];
     const sentence = `${ruleSentence(rule, names)}, but ${breach.but}.`;
-    return [{ index, kind: rule.kind, parts: breach.parts, sentence }];
+    return [{ index, kind: rule.kind, parts: breach.parts, sentence, why: breach.but }];
   });
 }
 
@@ -167,7 +169,7 @@ function breachOf(
       const wanted = listed(toBuy.map(({ bottle }) => bottle.name));
       return {
         parts: [...new Set(toBuy.flatMap(({ parts }) => parts))],
-        but: `${toBuy.length} are needed: ${wanted}`,
+        but: `${toBuy.length} ${toBuy.length === 1 ? 'is' : 'are'} needed: ${wanted}`,
       };
     }
     case 'most-finishes': {

@@ -149,8 +149,16 @@ describe('an argument in words', () => {
         [{ kind: 'most-new-bottles', count: 1 }],
         ['red', 'teal'],
       ).steps,
+    ).toEqual(['“red bottle” and “teal bottle” must be bought in any case: more than 1 (rule 1).']);
+  });
+
+  it('says what a limit leaves', () => {
+    // Derived: red is settled and the one finish allowed, and the stripes cannot wear it.
+    expect(
+      wordsFor({ body: 'red', stripes: ['teal', 'sand'] }, [{ kind: 'most-finishes', count: 1 }])
+        .steps,
     ).toEqual([
-      'red bottle and teal bottle must be bought already, and at most 1 may be bought (rule 1); that is too many.',
+      'Red must be worn in any case, and 1 is the most (rule 1); nothing is left for Stripes.',
     ]);
   });
 

@@ -4,6 +4,7 @@
  * from a worker (`drawn.ts`). The day comes from the clock here, never in the scores.
  */
 import { assignmentOf, type Build } from '../../build/build.ts';
+import type { RuleFacts } from '../../build/rule.ts';
 import type { SightTable } from '../../car/table.ts';
 import type { Comparison, ScoreSheet } from '../../score/comparison.ts';
 import { type Judged, judgeAgain } from '../../score/judged.ts';
@@ -57,4 +58,17 @@ export function useElsewhere(part: string): readonly (Elsewhere | undefined)[] {
   return build.alternatives.map((alternative) =>
     whereElse(judged, judged.choiceOf(assignmentOf(build, alternative)), part),
   );
+}
+
+const ruleFactsOf = perBuild((build, sight): readonly RuleFacts[] => {
+  const judged = judgedOf(build, sight);
+  return build.alternatives.map((alternative) =>
+    judged.factsOf(judged.choiceOf(assignmentOf(build, alternative))),
+  );
+});
+
+/** What rules ask about each alternative, in order; the same list for the same build. */
+export function useRuleFacts(): readonly RuleFacts[] {
+  const { build, car } = useWork();
+  return ruleFactsOf(build, car.sight);
 }

@@ -3,13 +3,22 @@ import { useStaged } from '../onStage.ts';
 import { pointsAt } from '../pointing.ts';
 import { useElsewhere } from '../sheet/compared.ts';
 
+/** Opens a new rule with the part in it; the form is fetched with the rules. */
+const begin = (part: string): void =>
+  void import('../rules/ruling.ts').then(({ startRule }) => startRule({ part }));
+
 /** The answers for one part, as a row beneath it. */
 export function Elsewhere({ part }: { part: string }) {
   const staged = useStaged();
   const answers = useElsewhere(part);
   return (
     <tr className="elsewhere">
-      <th scope="row">Where else does this colour appear?</th>
+      <th scope="row">
+        Where else does this colour appear?
+        <button type="button" className="text-button elsewhere-rule" onClick={() => begin(part)}>
+          Rule with this part…
+        </button>
+      </th>
       {staged.map(({ alternative: { id }, at }) => {
         const answer = answers[at];
         return (

@@ -58,9 +58,10 @@ function sentenceOf(build: Build, names: Names, group: readonly Step[], now: Dom
   const rule = fittedRule(build.rules[step.rule]!, fittedIn(build))!;
   const or = (refs: readonly FinishRef[]): string => listed(refs.map(names.finish), 'or');
   const left = ((): string => {
-    if (step.part === undefined) return 'that is too many';
-    if (step.left.length === 0) return `nothing is left for ${names.part(step.part)}`;
-    return `left for ${names.part(step.part)}: ${or(step.left)}`;
+    const part = names.part(step.part ?? '');
+    return step.left.length === 0
+      ? `nothing is left for ${part}`
+      : `left for ${part}: ${or(step.left)}`;
   })();
   switch (rule.kind) {
     case 'same': {
@@ -83,13 +84,15 @@ function sentenceOf(build: Build, names: Names, group: readonly Step[], now: Dom
     }
     case 'most-finishes':
     case 'most-new-bottles':
-      return `${certainties(build, names, rule, now)} (${by}); ${left}.`;
+      return step.part === undefined
+        ? `${certainties(build, names, rule, now)}: more than ${rule.count} (${by}).`
+        : `${certainties(build, names, rule, now)}, and ${rule.count} ${rule.count === 1 ? 'is' : 'are'} the most (${by}); ${left}.`;
     default:
       throw new RangeError(`${rule.kind} is no rule about choices`);
   }
 }
 
-/** What counts toward a limit for certain, and what the limit is. */
+/** What counts toward a limit whatever is chosen. */
 function certainties(
   build: Build,
   names: Names,
@@ -103,14 +106,13 @@ function certainties(
     [...now].flatMap(([part, refs]) => {
       if (refs.length !== 1) return [];
       return isBottles
-        ? newBottles(part, refs[0]!).map((id) => shelf.get(id)?.name ?? id)
+        ? newBottles(part, refs[0]!).map((id) => `“${shelf.get(id)?.name ?? id}”`)
         : [names.finish(refs[0]!)];
     }),
   );
+  if (certain.size === 0) return `Nothing ${isBottles ? 'need be bought' : 'is certain'} yet`;
   const named = [...certain].slice(0, mostNamed);
   const more = certain.size - named.length;
   const all = listed(more > 0 ? [...named, `${more} more`] : named);
-  const limit = `at most ${rule.count} ${isBottles ? 'may be bought' : 'may be used'}`;
-  if (certain.size === 0) return `${limit.charAt(0).toUpperCase()}${limit.slice(1)}`;
-  return `${all} ${isBottles ? 'must be bought' : 'will be worn'} already, and ${limit}`;
+  return `${all} must be ${isBottles ? 'bought' : 'worn'} in any case`;
 }

@@ -36,6 +36,21 @@ export function combinationCount(
   return { all, keepingRules: effort.left > 0 ? keepingRules : undefined };
 }
 
+/** Digits up to which a count is written out; beyond nobody reads them (our judgement). */
+const mostDigits = 15;
+const leading = 2;
+
+/** A count in words: `no combination`, `one combination`, `1,296 combinations`. */
+export function combinationsInWords(count: bigint): string {
+  if (count === 0n) return 'no combination';
+  if (count === 1n) return 'one combination';
+  const digits = String(count);
+  if (digits.length <= mostDigits) return `${count.toLocaleString('en-GB')} combinations`;
+
+  const noughts = digits.length - leading;
+  return `about ${digits.slice(0, leading)} followed by ${noughts} noughts of combinations`;
+}
+
 const productOf = (domains: Domains): bigint =>
   [...domains.values()].reduce((product, refs) => product * BigInt(refs.length), 1n);
 

@@ -9,6 +9,7 @@ import { usedRefs } from '../edit/finish.ts';
 import { setCandidate } from '../edit/part.ts';
 import { removeRule } from '../edit/rule.ts';
 import { partsNamed } from '../rule.ts';
+import { type Effort, mostEffort } from './choice.ts';
 import { combinationCount } from './combination.ts';
 import { contradictions } from './contradiction.ts';
 
@@ -36,24 +37,37 @@ export const withRemedy = (build: Build, way: WayOut): Build =>
     ? removeRule(build, way.rule)
     : setCandidate(build, way.part, way.finish, true);
 
-/** Ways out of a contradiction between these rules, by position: rules first, then candidates. */
-export function remediesFor(build: Build, rules: readonly number[]): Remedy[] {
-  const takeOut = rules.map((rule) => tried(build, { kind: 'take-out', rule }));
+/**
+ * Ways out of a contradiction between these rules, by position: rules first, then candidates. Once
+ * the effort is spent, rules are `unsure` and further candidates are not tried.
+ */
+export function remediesFor(
+  build: Build,
+  rules: readonly number[],
+  effort: Effort = { left: mostEffort },
+): Remedy[] {
+  const takeOut = rules.map((rule) => tried(build, { kind: 'take-out', rule }, effort));
   const candidates = candidatesToTry(build, rules)
-    .map((way) => tried(build, way))
+    .map((way) => tried(build, way, effort))
     .filter(({ kind }) => kind === 'frees')
     .sort((one, other) => Number((other.leaves ?? 0n) - (one.leaves ?? 0n)));
   return [...takeOut, ...candidates.slice(0, mostCandidates)];
 }
 
-function tried(build: Build, way: WayOut): Remedy {
+function tried(build: Build, way: WayOut, effort: Effort): Remedy {
   const freed = withRemedy(build, way);
-  const verdict = contradictions(freed, { left: effortEach }).kind;
+  const spend = <Answer>(think: (own: Effort) => Answer): Answer => {
+    const given = Math.max(0, Math.min(effortEach, effort.left));
+    const own = { left: given };
+    const answer = think(own);
+    effort.left -= given - own.left;
+    return answer;
+  };
+  const verdict = spend((own) => contradictions(freed, own).kind);
   if (verdict !== 'can-hold') {
     return { way, kind: verdict === 'cannot-hold' ? 'stuck' : 'unsure', leaves: undefined };
   }
-  const { keepingRules } = combinationCount(freed, { left: effortEach });
-  return { way, kind: 'frees', leaves: keepingRules };
+  return { way, kind: 'frees', leaves: spend((own) => combinationCount(freed, own).keepingRules) };
 }
 
 function candidatesToTry(build: Build, rules: readonly number[]): WayOut[] {
