@@ -20,3 +20,7 @@ export const distances: readonly { value: number; name: string; note: string }[]
 /** What a lamp is called. */
 export const lightName = (light: LightId): string =>
   lights.find(({ value }) => value === light)?.name ?? light;
+
+/** What a lamp is called within a sentence: `warm lamp`, but `LED`. */
+export const lightWords = (light: LightId): string =>
+  lightName(light).replace(/^[A-Z](?=[a-z])/, (first) => first.toLowerCase());

@@ -1,0 +1,65 @@
+/** The page itself: its areas and sections, undo, files, pictures, paper, keys. */
+import { goTo, useArea } from '../../area.ts';
+import { lay } from '../../overlay/overlay.ts';
+import { printComparison } from '../../print/listen.ts';
+import { redo, undo, useBench } from '../../store.ts';
+import type { Command } from '../command.ts';
+import { goToHeading, goToStage } from '../go.ts';
+import { keyNames } from '../keys.ts';
+
+/** Everything about the page and the build as a whole. */
+export function pageCommands(): Command[] {
+  const { pastStates, futureStates } = useBench.temporal.getState();
+  const steps = [
+    ...(pastStates.length === 0
+      ? []
+      : [{ id: 'undo', name: 'Undo', keys: keyNames.undo, also: 'take back', run: undo }]),
+    ...(futureStates.length === 0
+      ? []
+      : [{ id: 'redo', name: 'Redo', keys: keyNames.redo, also: 'again', run: redo }]),
+  ];
+  const isRack = useArea.getState().area === 'rack';
+  return [
+    ...steps.map((step): Command => ({ ...step, kind: 'work' })),
+    page(
+      isRack ? 'bench' : 'rack',
+      isRack ? 'Back to the bench' : 'Go to the rack',
+      'finishes paints spoons drawer area shelf table',
+      () => goTo(isRack ? 'bench' : 'rack'),
+    ),
+    page('stage', 'Go to the cars', 'top stage', goToStage),
+    page('parts', 'Go to the parts', 'table', () => goToHeading('parts-title')),
+    page('rules', 'Go to the rules', '', () => goToHeading('rules-title')),
+    page('sheets', 'Go to the score sheets', 'reasons why numbers', () =>
+      goToHeading('sheets-title'),
+    ),
+    {
+      ...page('print', 'Print the comparison', 'paper pdf', printComparison),
+      kind: 'file',
+      keys: keyNames.print,
+    },
+    build(
+      'build',
+      'About this build: name, scale, distance, date',
+      'rename story wanted model',
+      () => lay({ kind: 'build' }),
+    ),
+    build('new', 'New build', 'start kit blank', () => lay({ kind: 'new' })),
+    build('all-parts', 'All parts: settle, open or leave out many at once', 'mark list group', () =>
+      lay({ kind: 'parts' }),
+    ),
+    build('builds', 'All builds', 'open other recent kept', () => lay({ kind: 'builds' })),
+  ];
+}
+
+const page = (id: string, name: string, also: string, run: () => void): Command => ({
+  id,
+  name,
+  kind: 'page',
+  also,
+  run,
+});
+const build = (id: string, name: string, also: string, run: () => void): Command => ({
+  ...page(id, name, also, run),
+  kind: 'build',
+});
