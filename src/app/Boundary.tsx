@@ -1,17 +1,16 @@
 /**
- * What if the page itself fails over some work? It says so, keeps that work out of the way without
- * losing it, and offers the demo, so that nobody is locked out by what they opened.
+ * What if the page itself fails over some work? It says so and offers the demo, so that nobody is
+ * locked out by what they opened; the work stays among the builds.
  */
 import { Component, type ReactNode } from 'react';
-import { keptText, setAside } from './opening/keep.ts';
+import { rememberOpen } from './keeping/pointer.ts';
 
 interface BoundaryState {
   readonly reason: string | undefined;
 }
 
 function startAfresh(): void {
-  const text = keptText();
-  if (text !== undefined) setAside(text);
+  rememberOpen(undefined);
   location.reload();
 }
 
@@ -34,7 +33,7 @@ export class Boundary extends Component<{ children: ReactNode }, BoundaryState> 
             Go back to what was kept last
           </button>{' '}
           <button type="button" className="button" onClick={startAfresh}>
-            Set that aside and open the demo
+            Leave that under Builds and open the demo
           </button>
         </p>
       </div>

@@ -17,18 +17,17 @@ import './sheet/sheet.css';
 import './picture/picture.css';
 import './narrow.css';
 import './cars/compact/compact.css';
-import { firstWork } from './opening/start.ts';
+import { firstWork } from './opening/first.ts';
 import { open } from './store.ts';
 
 const host = document.getElementById('bench')!;
 
 try {
-  const { work, isKept, unreadable } = await firstWork();
-  open(work);
+  open(await firstWork());
   createRoot(host).render(
     <StrictMode>
       <Boundary>
-        <App greeting={greetingFor(isKept, unreadable)} mayKeep={unreadable !== 'left'} />
+        <App />
       </Boundary>
     </StrictMode>,
   );
@@ -38,20 +37,4 @@ try {
   words.className = 'waiting';
   words.textContent = `The bench could not be laid out: ${reason}. Reload the page to try again.`;
   host.replaceChildren(words);
-}
-
-function greetingFor(
-  isKept: boolean,
-  unreadable: 'set-aside' | 'left' | undefined,
-): string | undefined {
-  if (unreadable === 'set-aside') {
-    return 'Work kept from an earlier visit could not be opened and was set aside; this is the demo.';
-  }
-  if (unreadable === 'left') {
-    return (
-      'Work kept from an earlier visit could not be opened and stays in this browser untouched; ' +
-      'this is the demo. Changes are not kept: save a file before you leave.'
-    );
-  }
-  return isKept ? 'Your work from last time is open.' : undefined;
 }

@@ -20,7 +20,7 @@ export interface Work {
   /** Under which this browser keeps it; a copy gets a key of its own. */
   readonly key: string;
 }
-interface Bench {
+export interface Bench {
   /** Undefined only before the first file is opened. */
   readonly work: Work | undefined;
   /** The builder's racks; undefined until they have been fetched. */
@@ -100,18 +100,34 @@ export function open(work: Omit<Work, 'key'> & { readonly key?: string }): void 
   endStep();
 }
 
-/** Lays out racks that were fetched, which is nothing to undo: they have been there all along. */
-export function layOutRacks(racks: readonly Rack[]): void {
+/**
+ * Changes what lies on the bench and every state that undo can bring back, as one that has always
+ * been so: racks that were fetched, what another tab has kept. Nothing to undo.
+ */
+export function amend(to: (bench: Bench) => Bench): void {
   const history = useBench.temporal.getState();
   history.pause();
-  useBench.setState({ racks });
+  useBench.setState(to(useBench.getState()));
   history.resume();
-  const withRacks = (state: Partial<Bench>): Partial<Bench> =>
-    state.racks === undefined ? { ...state, racks } : state;
+  const amended = (state: Partial<Bench>): Partial<Bench> =>
+    to({ work: state.work, racks: state.racks });
   useBench.temporal.setState(({ pastStates, futureStates }) => ({
-    pastStates: pastStates.map(withRacks),
-    futureStates: futureStates.map(withRacks),
+    pastStates: pastStates.map(amended),
+    futureStates: futureStates.map(amended),
   }));
+}
+
+/** Lays out racks that were fetched. */
+export const layOutRacks = (racks: readonly Rack[]): void =>
+  amend((bench) => (bench.racks === undefined ? { ...bench, racks } : bench));
+
+/** Lays the open work out as another tab has left it; earlier states stay as they were. */
+export function follow(work: Work): void {
+  const history = useBench.temporal.getState();
+  history.pause();
+  useBench.setState({ work });
+  history.resume();
+  endStep();
 }
 
 /** A key that no other work of this browser has. */

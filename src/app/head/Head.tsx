@@ -1,46 +1,85 @@
-/** The head of the page: what is open, its story in a line, undo and redo, files. */
-import { useState } from 'react';
+/** The head of the page: what is open and whether it is kept, where one is, what can be done. */
+import { useEffect, useState } from 'react';
 import { isOpen } from '../../build/build.ts';
+import { type Area, goTo, useArea } from '../area.ts';
+import { lay } from '../overlay/overlay.ts';
 import { useWork } from '../store.ts';
-import { Files } from './Files.tsx';
-import { History } from './History.tsx';
+import { Incoming } from './Incoming.tsx';
+import { Kept } from './Kept.tsx';
+import { Tools } from './Tools.tsx';
 
-/** Name and story of the build, and what can be done with it. */
+/** One line where there is room for it. */
 export function Head() {
   const { build, car } = useWork();
   const open = build.parts.filter((part) => isOpen(part) && !part.absent).length;
+  useEffect(() => {
+    document.title = `${build.name} – Testspoon`;
+  }, [build.name]);
   return (
     <header className="head">
-      <div className="head-words">
-        <p className="mark">Testspoon</p>
-        <h1>{build.name}</h1>
-        <p className="head-facts">
-          {car.sight.name}, 1:{build.scale}; {open} {open === 1 ? 'part' : 'parts'} open
-          {build.wantedBy === undefined ? null : <>; wanted by {dayInWords(build.wantedBy)}</>}
-        </p>
-        {build.story === undefined ? null : <Story text={build.story} />}
-      </div>
-      <div className="head-tools">
-        <History />
-        <Files />
-      </div>
+      <p className="mark">Testspoon</p>
+      <h1>
+        <button
+          type="button"
+          className="head-name"
+          title="Name, story, scale, distance and date of this build"
+          onClick={() => lay({ kind: 'build' })}
+        >
+          {build.name}
+        </button>
+      </h1>
+      <p className="head-facts">
+        {car.sight.name}, 1:{build.scale}; {open} {open === 1 ? 'part' : 'parts'} open
+        {build.wantedBy === undefined ? null : <>; wanted by {dayInWords(build.wantedBy)}</>}
+      </p>
+      <Kept />
+      <Areas />
+      <Tools />
+      {build.story === undefined ? null : <Story key={build.story} text={build.story} />}
+      <Incoming />
     </header>
   );
 }
 
-const longestLine = 360;
+const areas: readonly { readonly area: Area; readonly name: string }[] = [
+  { area: 'bench', name: 'Bench' },
+  { area: 'rack', name: 'Rack' },
+];
 
-/** The story: a line, or a line and the rest on request. */
+/** What lies beneath the cars. */
+function Areas() {
+  const here = useArea((shown) => shown.area);
+  return (
+    <nav className="head-areas" aria-label="Beneath the cars">
+      {areas.map(({ area, name }) => (
+        <button
+          key={area}
+          type="button"
+          aria-current={area === here ? 'page' : undefined}
+          onClick={() => goTo(area)}
+        >
+          {name}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+/** Longer stories never fit on one line. */
+const oneLine = 120;
+
+/** The story: a line, and the rest on request. */
 function Story({ text }: { text: string }) {
   const [isWhole, setWhole] = useState(false);
-  if (text.length <= longestLine) return <p className="story">{text}</p>;
   return (
-    <p className="story">
-      {isWhole ? text : `${text.slice(0, longestLine).replace(/\s+\S*$/, '')} … `}
-      <button type="button" className="text-button" onClick={() => setWhole(!isWhole)}>
-        {isWhole ? 'Less' : 'More'}
-      </button>
-    </p>
+    <div className="story">
+      <p className={isWhole ? undefined : 'story-line'}>{text}</p>
+      {text.length <= oneLine ? null : (
+        <button type="button" className="text-button" onClick={() => setWhole(!isWhole)}>
+          {isWhole ? 'Less' : 'More of the story'}
+        </button>
+      )}
+    </div>
   );
 }
 

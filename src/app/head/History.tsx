@@ -1,15 +1,20 @@
-/** Undo and redo, by button and by the usual keys. */
+/** Undo, redo and saving, by button and by the usual keys. */
 import { useEffect } from 'react';
+import { saveWork } from '../opening/save.ts';
 import { redo, undo, useHistory } from '../store.ts';
+import { isTyping } from './typing.ts';
 
-/** Whether a text field is being typed in, which keeps its own undo. */
-const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLInputElement && ['search', 'text'].includes(target.type);
+function actionOf({ key, shiftKey, target }: KeyboardEvent): (() => void) | undefined {
+  const letter = key.toLowerCase();
+  if (letter === 's') return shiftKey ? undefined : saveWork;
+  if (isTyping(target)) return undefined;
+  if (letter === 'z') return shiftKey ? redo : undo;
+  return letter === 'y' ? redo : undefined;
+}
 
 function onKey(event: KeyboardEvent): void {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey || isTyping(event.target)) return;
-  const key = event.key.toLowerCase();
-  const wanted = key === 'z' ? (event.shiftKey ? redo : undo) : key === 'y' ? redo : undefined;
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const wanted = actionOf(event);
   if (wanted === undefined) return;
   event.preventDefault();
   wanted();

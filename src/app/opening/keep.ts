@@ -1,16 +1,13 @@
 /**
- * Is my work still there tomorrow? The open build is kept in this browser after every change and
- * found again on the next visit. A browser that refuses storage (private window, full quota) costs
- * the builder nothing but the keeping, and is told so once.
+ * Work that an earlier Testspoon has kept in the browser's small store. It is taken over into the
+ * present one; text that cannot even be read as a build is set aside, never deleted.
  */
-import type { Build } from '../../build/build.ts';
-
 const key = 'testspoon.build';
-/** Work that could no longer be opened is put under the first of these that is free. */
+/** Text that could not be read is put under the first of these that is free. */
 const asideKeys = Array.from({ length: 9 }, (_, k) => `testspoon.unreadable${k === 0 ? '' : k}`);
 
-/** The text kept on the last visit; undefined where there is none or storage is refused. */
-export function keptText(): string | undefined {
+/** The text an earlier Testspoon has kept; undefined where there is none or storage is refused. */
+export function earlierText(): string | undefined {
   try {
     return localStorage.getItem(key) ?? undefined;
   } catch {
@@ -18,19 +15,14 @@ export function keptText(): string | undefined {
   }
 }
 
-/** Keeps the build; whether that worked. */
-export function keep(build: Build): boolean {
-  try {
-    localStorage.setItem(key, JSON.stringify(build));
-    return true;
-  } catch {
-    return false;
-  }
+/** The text has been taken over; one that another tab has put there meanwhile stays. */
+export function forgetEarlier(text: string): void {
+  if (earlierText() === text) localStorage.removeItem(key);
 }
 
 /**
- * Sets work aside that cannot be opened, so that it is neither lost nor in the way; whether that
- * worked. Where it did not, the text stays where it was and nothing may be kept over it.
+ * Sets text aside that cannot be read, so that it is neither lost nor in the way; whether that
+ * worked. Where it did not, the text stays where it was.
  */
 export function setAside(text: string): boolean {
   try {

@@ -1,24 +1,29 @@
 /**
- * What is on the bench when the page opens? The work kept on the last visit, else the demo.
- * Opening a file runs through the same door: it is read and checked whole before anything on the
- * bench is touched.
+ * How does a build come onto the bench? From a file, from what the browser has kept, or as the
+ * demo: all through one door, where it is read and checked whole before anything on the bench is
+ * touched.
  */
 import type { Build } from '../../build/build.ts';
 import { checkAgainstCar } from '../../build/coverage.ts';
 import demoUrl from '../../build/demo.json?url';
 import { buildFrom, parseBuild } from '../../build/file.ts';
-import { parseJson } from '../../finish/parse.ts';
 import { InputError } from '../../ground/problem.ts';
 import type { Work } from '../store.ts';
 import { carFrom, textOf } from './garage.ts';
-import { keptText, setAside } from './keep.ts';
 
-/** Work that no browser keeps yet. */
+/** Work that has no key yet. */
 export type FreshWork = Omit<Work, 'key'>;
 
 /** Work from the text of a build file. Throws `InputError` with every problem. */
 export const workFrom = async (text: string, source: string): Promise<FreshWork> =>
   onItsCar(parseBuild(text, source), source);
+
+/**
+ * Work from a document the browser has kept. Throws like `workFrom`, save that rules may contradict
+ * each other in work under way, which a file to open must not.
+ */
+export const workFromKept = async (document: unknown, source: string): Promise<FreshWork> =>
+  onItsCar(buildFrom(document, source), source);
 
 async function onItsCar(build: Build, source: string): Promise<FreshWork> {
   const car = await carFrom(build.car, source);
@@ -27,25 +32,14 @@ async function onItsCar(build: Build, source: string): Promise<FreshWork> {
   return { build, car };
 }
 
-/** The demo as it was made. */
-export const demoWork = async (): Promise<FreshWork> => workFrom(await textOf(demoUrl), 'the demo');
+const untouched = new WeakSet<Build>();
 
-/** The work to open with; `isKept` where it is the builder's own from the last visit. */
-export async function firstWork(): Promise<{
-  work: FreshWork;
-  isKept: boolean;
-  /** Kept work could not be opened: it was set aside, or could not even be that. */
-  unreadable: 'set-aside' | 'left' | undefined;
-}> {
-  const source = 'your last visit';
-  const text = keptText();
-  if (text === undefined) return { work: await demoWork(), isKept: false, unreadable: undefined };
-  try {
-    // Rules may contradict each other in work under way, which a file to open must not.
-    const build = buildFrom(parseJson(text, source), source);
-    return { work: await onItsCar(build, source), isKept: true, unreadable: undefined };
-  } catch {
-    const unreadable = setAside(text) ? 'set-aside' : 'left';
-    return { work: await demoWork(), isKept: false, unreadable };
-  }
+/** Whether this is the demo just as it was made, which is nobody's own and need not be kept. */
+export const isUntouchedDemo = (build: Build): boolean => untouched.has(build);
+
+/** The demo as it was made. */
+export async function demoWork(): Promise<FreshWork> {
+  const work = await workFrom(await textOf(demoUrl), 'the demo');
+  untouched.add(work.build);
+  return work;
 }

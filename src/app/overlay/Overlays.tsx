@@ -1,10 +1,23 @@
 /** The dialog that lies over the page, fetched when it is first asked for. */
-import { type ComponentType, Suspense } from 'react';
+import { type ComponentType, lazy, Suspense } from 'react';
 import { type Overlay, useOverlay } from './overlay.ts';
 
 type Kind = Overlay['kind'];
 
-const dialogs: { readonly [K in Kind]?: ComponentType<Extract<Overlay, { kind: K }>> } = {};
+const dialogs: { readonly [K in Kind]?: ComponentType<Extract<Overlay, { kind: K }>> } = {
+  part: lazy(() => import('../parts/PartCard.tsx').then((at) => ({ default: at.PartCard }))),
+  parts: lazy(() => import('../parts/PartList.tsx').then((at) => ({ default: at.PartList }))),
+  alternative: lazy(() =>
+    import('../alternatives/AlternativeCard.tsx').then((at) => ({ default: at.AlternativeCard })),
+  ),
+  build: lazy(() => import('../model/BuildCard.tsx').then((at) => ({ default: at.BuildCard }))),
+  builds: lazy(async () => ({ default: (await import('../builds/Builds.tsx')).Builds })),
+  new: lazy(() => import('../model/NewBuild.tsx').then((at) => ({ default: at.NewBuild }))),
+  bring: lazy(async () => ({
+    default: (await import('../rack/files/BringFinishes.tsx')).BringFinishes,
+  })),
+  commands: lazy(async () => ({ default: (await import('../commands/Commands.tsx')).Commands })),
+};
 
 /** Nothing while no dialog is asked for. */
 export function Overlays() {

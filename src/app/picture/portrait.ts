@@ -88,7 +88,7 @@ export function portraitsOf(work: Work): Portraits {
 }
 
 /** Portraits from the traced drawing of a view. */
-function drawnPortraits({ build, car }: Work, view: View): Portraits {
+export function drawnPortraits({ build, car }: Work, view: View): Portraits {
   const [, , wide = 2, tall = 1] = (/viewBox="([^"]+)"/.exec(view.svg)?.[1] ?? '0 0 2 1')
     .split(/\s+/)
     .map(Number);

@@ -1,0 +1,77 @@
+/** Files and text that are dropped or pasted anywhere, and what was wrong with the last. */
+import { useEffect, useState } from 'react';
+import { bringFile, bringText, refusalRead, useIncoming } from '../opening/incoming.ts';
+import { Problems } from './Problems.tsx';
+import { isTyping } from './typing.ts';
+
+/** The drop target while a file hangs over the page, and the dialog of problems. */
+export function Incoming() {
+  const refused = useIncoming((incoming) => incoming.refused);
+  const isOver = useDrop();
+  useEffect(() => {
+    document.addEventListener('paste', onPaste);
+    return () => document.removeEventListener('paste', onPaste);
+  }, []);
+  return (
+    <>
+      {isOver ? <p className="drop">Let go to open this file</p> : null}
+      {refused === undefined ? null : (
+        <Problems
+          key={refused.turn}
+          name={refused.name}
+          problems={refused.problems}
+          onClose={() => refusalRead(refused.turn)}
+        />
+      )}
+    </>
+  );
+}
+
+/** One after the other, each an undo step of its own. */
+async function bringFiles(files: readonly File[]): Promise<void> {
+  for (const file of files) await bringFile(file);
+}
+
+function onPaste(event: ClipboardEvent): void {
+  // A dialog takes what is pasted into it as it sees fit.
+  if (event.defaultPrevented || isTyping(event.target)) return;
+  if (document.querySelector('dialog[open]') !== null) return;
+  const files = [...(event.clipboardData?.files ?? [])];
+  const text = event.clipboardData?.getData('text/plain') ?? '';
+  if (files.length > 0) {
+    event.preventDefault();
+    void bringFiles(files);
+  } else void bringText(text);
+}
+
+/** Whether a file hangs over the page; dropping it opens it. */
+function useDrop(): boolean {
+  const [isOver, setOver] = useState(false);
+  useEffect(() => {
+    const holdsFile = (event: DragEvent): boolean =>
+      !event.defaultPrevented && (event.dataTransfer?.types.includes('Files') ?? false);
+    const over = (event: DragEvent): void => {
+      if (!holdsFile(event)) return;
+      event.preventDefault();
+      setOver(true);
+    };
+    const leave = (event: DragEvent): void => {
+      if (event.relatedTarget === null) setOver(false);
+    };
+    const drop = (event: DragEvent): void => {
+      setOver(false);
+      if (!holdsFile(event)) return;
+      event.preventDefault();
+      void bringFiles([...(event.dataTransfer?.files ?? [])]);
+    };
+    document.addEventListener('dragover', over);
+    document.addEventListener('dragleave', leave);
+    document.addEventListener('drop', drop);
+    return () => {
+      document.removeEventListener('dragover', over);
+      document.removeEventListener('dragleave', leave);
+      document.removeEventListener('drop', drop);
+    };
+  }, []);
+  return isOver;
+}

@@ -1,0 +1,9 @@
+/** Begins to keep builds and racks, once the page stands. */
+import { startKeeping } from './keeper.ts';
+import { fetchRacks } from './racks.ts';
+
+/** Nothing on the first page waits for it. */
+export function beginKeeping(): void {
+  startKeeping();
+  void fetchRacks();
+}
