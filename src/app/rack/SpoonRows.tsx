@@ -146,8 +146,8 @@ export function SpoonRows(props: SpoonRowsProps) {
 }
 
 /**
- * Place of the spoon that keys are at: the first of what was asked for, or the chosen one; while
- * the same is asked for it stays on its finish, wherever that has gone.
+ * Place of the spoon that keys are at: the chosen one to begin with, the first once something is
+ * asked for; while the same is asked for it stays on its finish, wherever that has gone.
  */
 function useActive(
   finishes: readonly EmbeddedFinish[],
@@ -159,7 +159,7 @@ function useActive(
   if (before.finishes !== finishes || before.asked !== asked) {
     const old = before.asked === asked ? before.finishes[at] : undefined;
     setBefore({ finishes, asked });
-    setAt(Math.max(0, placeOf(finishes, old === undefined ? chosen : refOf(old))));
+    setAt(old === undefined ? 0 : Math.max(0, placeOf(finishes, refOf(old))));
   }
   return [Math.min(at, Math.max(0, finishes.length - 1)), setAt];
 }

@@ -13,8 +13,11 @@ import { lookOf } from '../pieces/look.ts';
 
 export interface Found {
   readonly finishes: readonly EmbeddedFinish[];
-  /** ΔE2000 to the colour asked for, by place in `finishes`; undefined where none is. */
-  readonly deltaE: readonly number[] | undefined;
+  /**
+   * ΔE2000 to the colour asked for, by place in `finishes`; undefined where none is, and for the
+   * finish itself whose neighbours are asked for.
+   */
+  readonly deltaE: readonly (number | undefined)[] | undefined;
   /** How many were looked through. */
   readonly among: number;
   /** How many of those are still to be compared with the colour. */
@@ -41,7 +44,8 @@ export function useFound(
     const at = find(index, usable === undefined ? wanted : { ...wanted, near: usable });
     return {
       finishes: at.map((place) => finishes[place]!),
-      deltaE: usable && at.map((place) => usable.deltaE[place]!),
+      deltaE:
+        usable && at.map((place) => (finishes[place] === near ? undefined : usable.deltaE[place])),
       among: finishes.length,
       waiting: near === undefined ? 0 : finishes.length - count,
     };

@@ -21,10 +21,10 @@ export const daysInWords = (days: number): string => `${days} ${days === 1 ? 'da
 export const nearInWords = (deltaE: number): string =>
   `ΔE ${deltaE.toFixed(1)}: ${differenceInWords(deltaE)}`;
 
-/** The line under the name of a spoon. */
+/** The lines under the name of a spoon. */
 export function noteOf(finish: Finish, light: LightId, deltaE?: number): string {
-  const kind = `${kindOf(finish, lookOf(finish, light))}; ${stockInWords(finish)}`;
-  return deltaE === undefined ? kind : `${nearInWords(deltaE)}; ${kind}`;
+  const lines = [kindOf(finish, lookOf(finish, light)), stockInWords(finish)];
+  return (deltaE === undefined ? lines : [nearInWords(deltaE), ...lines]).join('\n');
 }
 
 /** `1 finish`, `10,000 finishes`. */

@@ -58,11 +58,12 @@ export function Chooser() {
 
   useEffect(() => {
     const element = dialog.current;
-    if (element === null || from === undefined) return;
-    // More spoons unfolded need another place; toggle does not bubble, so it is caught going down.
-    const place = (): void => placeBeside(element, from);
-    element.addEventListener('toggle', place, true);
-    return () => element.removeEventListener('toggle', place, true);
+    const inside = element?.firstElementChild;
+    if (element === null || inside == null || from === undefined) return;
+    // More spoons unfolded need another place, also those that arrive later.
+    const watching = new ResizeObserver(() => placeBeside(element, from));
+    watching.observe(inside);
+    return () => watching.disconnect();
   }, [from]);
 
   return (

@@ -57,7 +57,10 @@ export function SpoonRack({ build, part, chosen, onChoose }: SpoonRackProps) {
           ))}
         </div>
       </fieldset>
-      <details className="racks" onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
+      <details
+        className="racks racks-all"
+        onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}
+      >
         <summary>{useMore(build, first.length)}</summary>
         {isUnfolded ? (
           <Suspense fallback={<p className="quiet">The spoons are on their way.</p>}>

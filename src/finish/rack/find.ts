@@ -4,12 +4,12 @@
  *
  * In: finishes with the rack they stand in, and what is wanted of them. Out: their positions in
  * the index, nearest first where a colour is asked for; else those whose names hold every word,
- * then those that hold some in their kind, bottles or note; otherwise in the order they stand in.
+ * then those that hold some in their kind or note; otherwise in the order they stand in.
  * A word is found at the start of a word; capitals and accents do not matter. Limits: scripts
  * written without blanks are found from the start of each run of letters only.
  */
 import { bottlesOf, type Chemistry, type Effect, type Finish } from '../finish.ts';
-import { sheenClasses, sheenClassOf } from '../sheen.ts';
+import { sheenClassOf } from '../sheen.ts';
 import type { Nearness } from './nearness.ts';
 
 /** A finish and the id of the rack it stands in. */
@@ -67,11 +67,10 @@ function factsOf(finish: Finish): Facts {
   const before = known.get(finish);
   if (before !== undefined) return before;
   const sheen = sheenClassOf(finish.gloss60);
-  const bottles = bottlesOf(finish).map(({ name }) => name);
   const { effect, chemistry, note = '' } = finish;
   const kind = [effect, sheen.name, chemistry === 'none' ? '' : chemistry].join(' ');
   const name = spaced(wordsIn(finish.name));
-  const others = new Set(wordsIn([kind, ...bottles, note].join(' ')));
+  const others = new Set(wordsIn(`${kind} ${note}`));
   const facts: Facts = {
     name,
     all: name + spaced([...others]),
@@ -132,27 +131,25 @@ function has(index: FinishIndex, at: number, wanted: Wanted): boolean {
   );
 }
 
-/** Which effects, sheens and chemistries there are to choose between, each with how many have it. */
+/** What there is to choose between, each with how many finishes have it. */
 export interface Kinds {
   readonly effects: ReadonlyMap<Effect, number>;
-  /** By id of the sheen class, dullest first. */
+  /** By id of the sheen class. */
   readonly sheens: ReadonlyMap<string, number>;
   readonly chemistries: ReadonlyMap<Chemistry, number>;
+  readonly stocks: ReadonlyMap<Stock, number>;
 }
 
 /** The kinds of finish in an index. */
-export function kindsIn(index: FinishIndex): Kinds {
-  const counted = <Key>(keys: readonly Key[]): Map<Key, number> => {
-    const counts = new Map<Key, number>();
-    for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
-    return counts;
-  };
-  const sheens = counted(index.facts.map(({ sheen }) => sheen));
-  return {
-    effects: counted(index.finishes.map(({ effect }) => effect)),
-    sheens: new Map(
-      sheenClasses.flatMap(({ id }) => (sheens.has(id) ? [[id, sheens.get(id)!] as const] : [])),
-    ),
-    chemistries: counted(index.finishes.map(({ chemistry }) => chemistry)),
-  };
+export const kindsIn = (index: FinishIndex): Kinds => ({
+  effects: counted(index.finishes.map(({ effect }) => effect)),
+  sheens: counted(index.facts.map(({ sheen }) => sheen)),
+  chemistries: counted(index.finishes.map(({ chemistry }) => chemistry)),
+  stocks: counted(index.facts.map(({ stock }) => stock)),
+});
+
+function counted<Key>(keys: readonly Key[]): ReadonlyMap<Key, number> {
+  const counts = new Map<Key, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return counts;
 }

@@ -48,7 +48,7 @@ export function nearnessTo(target: Lab, labs: Float64Array): Nearness {
 const steps: readonly (readonly [below: number, words: string])[] = [
   [0.8, 'looks the same'],
   [1.8, 'hard to tell apart'],
-  [4, 'close, told apart side by side'],
+  [4, 'close'],
   [8, 'of one family'],
   [20, 'another colour'],
 ];

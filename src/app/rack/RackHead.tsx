@@ -1,0 +1,165 @@
+/**
+ * Which rack is looked at, and what can be done with it: a new one, another name, a new finish on
+ * it, files, and taking it away, which says what goes and what stays.
+ */
+import { lazy, Suspense, useState } from 'react';
+import { emptyRack } from '../../finish/rack/edit.ts';
+import type { Rack } from '../../finish/rack/rack.ts';
+import { freeId, freeName } from '../../ground/id.ts';
+import { startEditing } from '../finish/editing.ts';
+import { addFreshFinish } from '../finish/fresh.ts';
+import { Field } from '../pieces/Field.tsx';
+import { sayDone } from '../pieces/said.ts';
+import { editRacks, endStep, useRacks, useWork } from '../store.ts';
+import { everywhere, inBuild } from './finishes.ts';
+import { seek, useSeeking } from './seeking.ts';
+import { countOf } from './told.ts';
+
+const RackFiles = lazy(async () => ({
+  default: (await import('./files/RackFiles.tsx')).RackFiles,
+}));
+
+/** The line above the search. */
+export function RackHead() {
+  const { build } = useWork();
+  const racks = useRacks() ?? [];
+  const scope = useSeeking((seeking) => seeking.scope);
+  const rack = racks.find(({ id }) => id === scope);
+  const [isNaming, setNaming] = useState(false);
+  return (
+    <div className="rack-head">
+      <h2 id="rack-title">Rack</h2>
+      <label className="rack-choice">
+        <span className="unseen">Which rack</span>
+        <select
+          className="entry"
+          value={scope}
+          onChange={({ currentTarget }) => {
+            seek({ scope: currentTarget.value });
+            setNaming(false);
+          }}
+        >
+          <option value={everywhere}>All racks</option>
+          <option value={inBuild}>In this build ({build.finishes.length})</option>
+          {racks.map(({ id, name, finishes }) => (
+            <option key={id} value={id}>
+              {name} ({finishes.length.toLocaleString('en-GB')})
+            </option>
+          ))}
+        </select>
+      </label>
+      <div className="buttons">
+        <NewFinish racks={racks} rack={rack} />
+        <button
+          type="button"
+          className="button"
+          onClick={() => {
+            addRack(racks);
+            setNaming(true);
+          }}
+        >
+          New rack
+        </button>
+        {rack === undefined ? null : (
+          <>
+            <button
+              type="button"
+              className="button"
+              aria-expanded={isNaming}
+              onClick={() => setNaming(!isNaming)}
+            >
+              Rename
+            </button>
+            <button type="button" className="button" onClick={() => removeRack(rack)}>
+              Delete rack
+            </button>
+          </>
+        )}
+        <Suspense fallback={null}>
+          <RackFiles rack={rack?.id} />
+        </Suspense>
+      </div>
+      {rack === undefined || !isNaming ? null : (
+        <RackName key={rack.id} rack={rack} onDone={() => setNaming(false)} />
+      )}
+    </div>
+  );
+}
+
+/** A new finish on the rack looked at, on the first where all are, on a new one where there is none. */
+function NewFinish({ racks, rack }: { racks: readonly Rack[]; rack: Rack | undefined }) {
+  const onto = rack ?? racks[0];
+  const name = onto === undefined ? 'My shelf' : onto.name;
+  return (
+    <button
+      type="button"
+      className="button"
+      title={`Onto ${name}`}
+      onClick={() => {
+        const id = onto?.id ?? addRack(racks);
+        const finish = addFreshFinish(id);
+        seek({ inHand: `${id}/${finish}` });
+        startEditing(id, finish);
+      }}
+    >
+      New finish
+    </button>
+  );
+}
+
+/** Adds an empty rack, looks at it and returns its id. */
+function addRack(racks: readonly Rack[]): string {
+  const name = freeName(
+    'My shelf',
+    racks.map((one) => one.name),
+  );
+  const id = freeId(
+    name,
+    racks.map((one) => one.id),
+    'rack',
+  );
+  endStep();
+  editRacks((all) => [...all, emptyRack(id, name)]);
+  endStep();
+  seek({ scope: id });
+  return id;
+}
+
+function removeRack({ id, name, finishes }: Rack): void {
+  endStep();
+  editRacks((all) => all.filter((one) => one.id !== id));
+  endStep();
+  seek({ scope: everywhere });
+  const what = finishes.length === 0 ? 'It was empty.' : `It held ${countOf(finishes.length)}.`;
+  sayDone(`${name} is gone. ${what} What this build holds of it stays in the build.`);
+}
+
+function RackName({ rack, onDone }: { rack: Rack; onDone: () => void }) {
+  return (
+    <form
+      className="rack-name"
+      onSubmit={(event) => {
+        event.preventDefault();
+        endStep();
+        onDone();
+      }}
+    >
+      <Field
+        label="Name of the rack"
+        value={rack.name}
+        onType={(text) => {
+          if (text.trim() === '') return 'a rack needs a name.';
+          if (text.length > 120) return 'at most 120 characters.';
+          editRacks(
+            (all) => all.map((one) => (one.id === rack.id ? { ...one, name: text.trim() } : one)),
+            `name of rack ${rack.id}`,
+          );
+          return undefined;
+        }}
+      />
+      <button type="submit" className="button">
+        Done
+      </button>
+    </form>
+  );
+}
