@@ -11,6 +11,7 @@ import { allCommands } from './all.ts';
 import type { Command, Further } from './command.ts';
 import { Keys } from './Keys.tsx';
 import { Listed } from './Listed.tsx';
+import { buildCommands } from './list/builds.ts';
 import { ranked } from './rank.ts';
 import { recentCommands, remember } from './recent.ts';
 import './commands.css';
@@ -62,7 +63,13 @@ function Search() {
   const [further, setFurther] = useState<Further>();
   const [at, setAt] = useState(0);
   const field = useRef<HTMLInputElement>(null);
-  const all = useMemo(allCommands, []);
+  const now = useMemo(allCommands, []);
+  const [builds, setBuilds] = useState<readonly Command[]>([]);
+  useEffect(() => {
+    // They lie in the browser's store, which takes its time.
+    void buildCommands().then(setBuilds);
+  }, []);
+  const all = useMemo(() => [...now, ...builds], [now, builds]);
   const [recent] = useState(recentCommands);
   const found = useMemo(
     () => ranked(further?.commands ?? all, sought, further === undefined ? recent : []),

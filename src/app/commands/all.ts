@@ -14,10 +14,9 @@ export function allCommands(): readonly Command[] {
   const { work, racks = [] } = useBench.getState();
   if (work === undefined) return [];
   const { build, car } = work;
-  const page = pageCommands();
   return [
-    ...page,
-    ...controlCommands(new Set(page.map(({ name }) => name))),
+    ...pageCommands(),
+    ...controlCommands(),
     ...alternativeCommands(build),
     ...stageCommands(build, car),
     ...partCommands(build),

@@ -1,13 +1,24 @@
 /** Takes the builder somewhere on the page: to a heading, a car, a cell of the part table. */
-import { goTo } from '../area.ts';
+import { goTo, useArea } from '../area.ts';
 import { carElementId } from '../cars/element.ts';
 import { setOnStage } from '../onStage.ts';
 import { startChoosing } from '../table/choosing.ts';
 
+/** Frames waited for the part table to be laid out. */
+const mostFrames = 60;
+
 /** Lays out the bench, then does what needs it there. */
 function onBench(then: () => void): void {
+  if (useArea.getState().area === 'bench') {
+    then();
+    return;
+  }
   goTo('bench');
-  requestAnimationFrame(then);
+  const look = (frames: number): void => {
+    if (document.getElementById('parts-title') !== null) then();
+    else if (frames > 0) requestAnimationFrame(() => look(frames - 1));
+  };
+  look(mostFrames);
 }
 
 /** Brings an element into sight and gives it the focus. */

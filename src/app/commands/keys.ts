@@ -7,6 +7,7 @@ export const keyNames = {
   commands: `${control} K`,
   undo: `${control} Z`,
   redo: `${control} Shift Z`,
+  save: `${control} S`,
   print: `${control} P`,
 } as const;
 
@@ -22,6 +23,7 @@ export const keyGroups: readonly KeyGroup[] = [
       { keys: [keyNames.commands], does: 'Find anything by its name' },
       { keys: [keyNames.undo], does: 'Undo' },
       { keys: [keyNames.redo, `${control} Y`], does: 'Redo' },
+      { keys: [keyNames.save], does: 'Save this build to a file' },
       { keys: [keyNames.print], does: 'Print the comparison' },
       { keys: ['A', 'B', 'C …'], does: 'Held: this alternative in every place' },
       { keys: ['Tab', 'Shift Tab'], does: 'To the next, to the last control' },

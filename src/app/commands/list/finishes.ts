@@ -3,10 +3,12 @@ import { type Build, type EmbeddedFinish, letterOf, refOf } from '../../../build
 import { embed } from '../../../build/edit/finish.ts';
 import { wearOn } from '../../../build/edit/part.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
+import { goTo } from '../../area.ts';
 import { startEditing } from '../../finish/editing.ts';
 import { addFreshFinish } from '../../finish/fresh.ts';
 import { kindOf, lookOf } from '../../pieces/look.ts';
 import { sayDone } from '../../pieces/said.ts';
+import { seekNear } from '../../rack/seeking.ts';
 import { edit, endStep } from '../../store.ts';
 import { apart, type Command, type Further } from '../command.ts';
 
@@ -55,6 +57,16 @@ function aboutFinish(build: Build, finish: EmbeddedFinish, rack: string): Comman
       name: `${name}: edit this finish`,
       also: 'change colour gloss coats bottle',
       run: () => startEditing(finish.rack, finish.id),
+    },
+    {
+      ...common,
+      id: `near ${refOf(finish)}`,
+      name: `${name}: what is near it on the rack`,
+      also: 'like similar alike nearest',
+      run() {
+        seekNear(finish);
+        goTo('rack');
+      },
     },
   ];
 }

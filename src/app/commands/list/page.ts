@@ -1,5 +1,7 @@
 /** The page itself: its areas and sections, undo, files, pictures, paper, keys. */
 import { goTo, useArea } from '../../area.ts';
+import { askForFile } from '../../opening/ask.ts';
+import { saveWork } from '../../opening/save.ts';
 import { lay } from '../../overlay/overlay.ts';
 import { printComparison } from '../../print/listen.ts';
 import { redo, undo, useBench } from '../../store.ts';
@@ -34,8 +36,15 @@ export function pageCommands(): Command[] {
       goToHeading('sheets-title'),
     ),
     {
-      ...page('print', 'Print the comparison', 'paper pdf', printComparison),
-      kind: 'file',
+      ...file('save', 'Save this build to a file', 'download json', saveWork),
+      keys: keyNames.save,
+    },
+    file('open', 'Open a file: a build or a rack', 'import load bring json csv', askForFile),
+    file('bring', 'Bring finishes from files or a paste', 'import rack csv spreadsheet', () =>
+      lay({ kind: 'bring' }),
+    ),
+    {
+      ...file('print', 'Print the comparison', 'paper pdf', printComparison),
       keys: keyNames.print,
     },
     build(
@@ -58,6 +67,10 @@ const page = (id: string, name: string, also: string, run: () => void): Command 
   kind: 'page',
   also,
   run,
+});
+const file = (id: string, name: string, also: string, run: () => void): Command => ({
+  ...page(id, name, also, run),
+  kind: 'file',
 });
 const build = (id: string, name: string, also: string, run: () => void): Command => ({
   ...page(id, name, also, run),
