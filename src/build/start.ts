@@ -11,6 +11,7 @@ import type { SightPart, SightTable } from '../car/table.ts';
 import { idFrom } from '../ground/id.ts';
 import { type Build, buildVersion, isOpen } from './build.ts';
 import { addAlternative } from './edit/alternative.ts';
+import { undecidedRef } from './edit/part.ts';
 import { buildFrom } from './file.ts';
 
 /** What the builder says of a new build. */
@@ -171,7 +172,7 @@ export function blankBuild({ car, name, scale }: Beginning, sight: SightTable): 
     finishes: [primed, ...firstShelf],
     parts: firstParts(sight).map((part) => ({
       ...part,
-      finish: undecided.has(part.finish) ? ref('primed') : part.finish,
+      finish: undecided.has(part.finish) ? undecidedRef : part.finish,
     })),
     alternatives: [{ id: 'first-idea', name: firstName, choices: {} }],
   });

@@ -2,7 +2,7 @@
  * A new build: what it begins with, what it is called, its scale. What was open stays one undo away,
  * and nothing is asked that cannot be changed later.
  */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { blankBuild, sameShape } from '../../build/start.ts';
 import { goTo } from '../area.ts';
 import { askForFile } from '../opening/ask.ts';
@@ -12,7 +12,7 @@ import { clear } from '../overlay/overlay.ts';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
 import { nameFault } from '../pieces/naming.ts';
-import { say } from '../pieces/said.ts';
+import { sayDone } from '../pieces/said.ts';
 import { open } from '../store.ts';
 import { Scale } from './Scale.tsx';
 import './model.css';
@@ -43,6 +43,12 @@ export function NewBuild() {
   const [name, setName] = useState('');
   const [scale, setScale] = useState(usualScale);
   const [trouble, setTrouble] = useState<string>();
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    // By keyboard the name comes first; a finger would only meet a keyboard over the choices.
+    if (!window.matchMedia('(pointer: fine)').matches) return;
+    form.current?.querySelector<HTMLInputElement>('input[type="text"]')?.focus();
+  }, []);
   const isNameless = name.trim() === '';
   const fault = isNameless ? undefined : nameFault(name);
 
@@ -53,7 +59,7 @@ export function NewBuild() {
       clear();
       goTo('bench');
       open(work);
-      say(`${called.name} lies on the bench. Undo goes back to what was open before.`);
+      sayDone(`${called.name} lies on the bench in the place of what was open.`);
       window.scrollTo(0, 0);
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : String(error));
@@ -62,6 +68,7 @@ export function NewBuild() {
   return (
     <Dialog title="New build" className="new-build" onClose={clear} closing="Not now">
       <form
+        ref={form}
         className="model-card"
         onSubmit={(event) => {
           event.preventDefault();

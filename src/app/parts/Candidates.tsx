@@ -5,7 +5,7 @@
 import { type Build, finishesByRef, letterOf, type OpenPart, refOf } from '../../build/build.ts';
 import { alternativePerCandidate } from '../../build/edit/alternative.ts';
 import { embed } from '../../build/edit/finish.ts';
-import { setCandidate } from '../../build/edit/part.ts';
+import { giveFinish, setCandidate } from '../../build/edit/part.ts';
 import { listed } from '../../build/rule.ts';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
@@ -54,7 +54,7 @@ export function Candidates({ part }: { part: OpenPart }) {
         label={`Candidates of ${part.name}`}
         onPick={(picked) => {
           endStep();
-          edit((now) => setCandidate(embed(now, picked), part.id, refOf(picked), true));
+          edit((now) => giveFinish(embed(now, picked), part.id, refOf(picked)));
         }}
       />
       <Spread part={part} />

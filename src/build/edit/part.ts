@@ -50,13 +50,21 @@ export function settlePart(build: Build, id: string, painted: boolean, ref?: Fin
   return withChoices(settled, (choices) => without(choices, [id]));
 }
 
-/** Gives a part a finish of the build: a settled part wears it everywhere, an open one may wear it. */
+/** The grey primer of a blank build: it stands for a finish that nobody has chosen yet. */
+export const undecidedRef: FinishRef = 'first-shelf/primed';
+
+/**
+ * Gives a part a finish of the build: a settled part wears it everywhere, an open one may wear it.
+ * On an open part it takes the place of a primer that only stood for a choice to come.
+ */
 export function giveFinish(build: Build, id: string, ref: FinishRef): Build {
   const part = partIn(build, id);
   if (part === undefined) return build;
-  return isOpen(part)
-    ? setCandidate(build, id, ref, true)
-    : settlePart(build, id, part.painted, ref);
+  if (!isOpen(part)) return settlePart(build, id, part.painted, ref);
+  const offered = setCandidate(build, id, ref, true);
+  const [only, ...others] = part.candidates;
+  const isUndecided = only === undecidedRef && others.length === 0 && ref !== only;
+  return isUndecided ? setCandidate(offered, id, undecidedRef, false) : offered;
 }
 
 /** Opens a settled part: what it wears anywhere becomes its candidates, and each keeps what it wears. */
