@@ -1,7 +1,7 @@
 /** The rules that speak of a part, and the way to another. */
 import type { Part } from '../../build/build.ts';
 import { namesIn, partsNamed, ruleSentence } from '../../build/rule.ts';
-import { startRule, startRule } from '../rules/ruling.ts';
+import { startRule } from '../rules/ruling.ts';
 import { useWork } from '../store.ts';
 
 /** Rules with this part, in sentences. */
@@ -21,9 +21,6 @@ export function PartRules({ part }: { part: Part }) {
           ))}
         </ul>
       )}
-      <button type="button" className="button" onClick={() => startRule({ part: part.id })}>
-        Add a rule with it…
-      </button>
       <button type="button" className="button" onClick={() => startRule({ part: part.id })}>
         Rule with this part…
       </button>
