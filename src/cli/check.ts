@@ -25,7 +25,7 @@ export function addCheck(program: Command): void {
     .command('check')
     .summary('validate a build, rack or sight table')
     .description(
-      'Validates a build, a rack (JSON or CSV) or a sight table, and tells everything that is ' +
+      'Validates a build, a rack (JSON, or a table as CSV) or a sight table, and tells everything that is ' +
         'wrong with it. What kind of file it is, is read from its content.',
     )
     .argument('<file>', 'the file, or - for standard input')
@@ -90,9 +90,13 @@ function buildFindings(build: Build, source: string): string[] {
 
 function rackFindings(text: string, file: string): string[] {
   const source = sourceName(file);
-  const { rack, problems } = rackFrom(text, file);
+  const { rack, problems, granted } = rackFrom(text, file);
   if (problems.length > 0) throw new InputError(problems, source);
-  return [`${source} is a sound rack, ${rack.name}: ${rackCount(rack)}.`];
+  return [
+    `${source} is a sound rack, ${rack.name}: ${rackCount(rack)}.`,
+    ...(granted.length === 0 ? [] : ['What is taken for granted where it is brought in:']),
+    ...granted,
+  ];
 }
 
 function rackCount({ finishes }: Rack): string {

@@ -1,24 +1,18 @@
 /**
- * The rack a builder names: one that comes along, by its id, or a file, JSON or CSV by content.
+ * The rack a builder names: one that comes along, by its id, or a file, JSON or a table by content.
  */
 import { basename } from 'node:path';
 import { didYouMean } from '../build/nearest.ts';
-import { rackFromCsv } from '../finish/rack/csv.ts';
-import { parseRack, type Rack } from '../finish/rack/rack.ts';
-import { InputError, type Problem, shown } from '../ground/problem.ts';
+import { type RackReading, rackFromText } from '../finish/rack/paste.ts';
+import { parseRack } from '../finish/rack/rack.ts';
+import { InputError, shown } from '../ground/problem.ts';
 import { rackIds, shelfRack } from './shelf.ts';
 import { sourceName, textFrom } from './source.ts';
 
-/** A rack and what is wrong with the rows that were left out of it. */
-export interface RackRead {
-  readonly rack: Rack;
-  readonly problems: readonly Problem[];
-}
-
 /** The rack called `named`: an id of one that comes along, or a path. Throws `InputError`. */
-export async function rackNamed(named: string): Promise<RackRead> {
+export async function rackNamed(named: string): Promise<RackReading> {
   const known = shelfRack(named);
-  if (known !== undefined) return { rack: known, problems: [] };
+  if (known !== undefined) return { rack: known, problems: [], granted: [] };
   const looksLikePath = named === '-' || /[./\\]/.test(named);
   if (!looksLikePath) {
     const problem = {
@@ -32,13 +26,13 @@ export async function rackNamed(named: string): Promise<RackRead> {
   return rackFrom(await textFrom(named), named);
 }
 
-/** The rack in the text of the file at `path`, JSON or CSV. */
-export function rackFrom(text: string, path: string): RackRead {
+/** The rack in the text of the file at `path`, JSON or a table. */
+export function rackFrom(text: string, path: string): RackReading {
   const source = sourceName(path);
-  if (isJson(text)) return { rack: parseRack(text, source), problems: [] };
+  if (isJson(text)) return { rack: parseRack(text, source), problems: [], granted: [] };
   const id = slugOf(basename(path).replace(/\.[^.]*$/, '')) || 'rack';
   try {
-    return rackFromCsv(text, { id, name: id });
+    return rackFromText(text, { id, name: id });
   } catch (error) {
     if (error instanceof InputError) throw new InputError(error.problems, source);
     throw error;

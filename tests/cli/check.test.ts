@@ -60,6 +60,30 @@ describe('check', () => {
     );
     expect((await testspoon(['check', sound])).status).toBe(0);
   });
+
+  it('tells what it takes for granted in a table of a builder’s own', async () => {
+    const own = written(
+      folder,
+      'own.csv',
+      'Name;Hex;Gloss;Shelf\nSky;#88aacc;85,5;3\nSea;#225577;;4\n',
+    );
+    const { status, out } = await testspoon(['check', own]);
+    expect(status).toBe(0);
+    const words = out.replace(/\s+/g, ' ');
+    expect(words).toContain('2 finishes');
+    expect(words).toMatch(/taken for granted.*1 finish had no gloss; taken as semi-gloss/);
+    expect(words).toContain('“Shelf”');
+  });
+
+  it('tells an empty table from one whose columns it does not know', async () => {
+    const empty = await testspoon(['check', written(folder, 'empty.csv', '')]);
+    expect([empty.status, empty.err]).toEqual([1, expect.stringContaining('no text in it')]);
+    const strange = await testspoon([
+      'check',
+      written(folder, 'strange.csv', 'Shelf,Price\n1,2\n'),
+    ]);
+    expect([strange.status, strange.err]).toEqual([1, expect.stringMatching(/“Shelf”, “Price”/)]);
+  });
 });
 
 describe('new', () => {
