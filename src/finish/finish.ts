@@ -143,21 +143,27 @@ export const isBareMetal = (finish: Pick<Finish, 'effect'>): boolean =>
   finish.effect === 'foil' || finish.effect === 'bare-metal';
 
 /** Every bottle the finish needs, bottom film first, each id once. */
-export function bottlesOf(finish: Finish): Bottle[] {
-  const all = [
-    ...finish.undercoats.map((film) => film.bottle),
-    finish.bottle,
-    finish.clear?.bottle,
-  ].filter((bottle) => bottle !== undefined);
-  return [...new Map(all.map((bottle) => [bottle.id, bottle])).values()];
-}
+export const bottlesOf = (finish: Finish): Bottle[] => [
+  ...new Map(everyBottle(finish).map((bottle) => [bottle.id, bottle])).values(),
+];
+
+const everyBottle = (finish: Finish): Bottle[] =>
+  [...finish.undercoats.map((film) => film.bottle), finish.bottle, finish.clear?.bottle].filter(
+    (bottle) => bottle !== undefined,
+  );
 
 /** The finish with its bottles told as `told` has them, by id; the same object where nothing changes. */
 export function withBottles<Kind extends Finish>(
   finish: Kind,
   told: ReadonlyMap<string, Bottle>,
 ): Kind {
-  if (!bottlesOf(finish).some(({ id }) => told.has(id))) return finish;
+  const isNew = (bottle: Bottle): boolean => {
+    const now = told.get(bottle.id) ?? bottle;
+    return (
+      now.name !== bottle.name || now.onHand !== bottle.onHand || now.leadDays !== bottle.leadDays
+    );
+  };
+  if (!everyBottle(finish).some(isNew)) return finish;
   const as = <Film extends { bottle?: Bottle | undefined }>(film: Film): Film => {
     const bottle = told.get(film.bottle?.id ?? '');
     return bottle === undefined ? film : { ...film, bottle };

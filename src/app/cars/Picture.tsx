@@ -5,8 +5,10 @@
 import { useEffect, useMemo, useRef } from 'react';
 import type { Alternative, Build } from '../../build/build.ts';
 import { absentCarParts } from '../../build/fitted.ts';
+import { useShownBuild } from '../finish/trying.ts';
 import { differingParts } from '../live/marks.ts';
 import { useShown, useViewing } from '../live/viewing.ts';
+import { useStagedBuild } from '../onStage.ts';
 import type { View } from '../opening/garage.ts';
 import { type Pointing, pointAt, usePointing } from '../pointing.ts';
 import { useWork } from '../store.ts';
@@ -26,8 +28,9 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   const host = useRef<HTMLDivElement>(null);
   const drawing = useMemo(() => drawingOf(view), [view]);
   const shownId = useShown(alternative.id);
-  const shown = build.alternatives.find(({ id }) => id === shownId) ?? alternative;
-  const paint = useMemo(() => paintOf(build, shown, car.sight), [build, shown, car.sight]);
+  const shownBuild = useShownBuild();
+  const shown = shownBuild.alternatives.find(({ id }) => id === shownId) ?? alternative;
+  const paint = useMemo(() => paintOf(shownBuild, shown, car.sight), [shownBuild, shown, car]);
 
   useEffect(() => host.current?.replaceChildren(drawing), [drawing]);
 
@@ -44,10 +47,11 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   useEffect(() => leaveOutIn(drawing, absentCarParts(build)), [drawing, build]);
 
   const isMarking = useViewing((viewing) => viewing.isMarking);
+  const compared = useStagedBuild();
   useEffect(() => {
-    const differing = isMarking ? differingParts(build) : [];
-    markIn(drawing, coveredBy(build, differing));
-  }, [drawing, build, isMarking]);
+    const differing = isMarking ? differingParts(compared) : [];
+    markIn(drawing, coveredBy(compared, differing));
+  }, [drawing, compared, isMarking]);
 
   useEffect(() => {
     const show = ({ parts, isGentle }: Pick<Pointing, 'parts' | 'isGentle'>): void => {

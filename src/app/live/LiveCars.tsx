@@ -14,6 +14,9 @@ import { Stage } from '../../stage/Stage.tsx';
 import { spoonStudio } from '../../stage/spoon/photograph.ts';
 import { wornBy } from '../../stage/surface/worn.ts';
 import { adapted, type Fineness, finestFor, staysSmooth } from '../../stage/view/fineness.ts';
+import { useShownBuild } from '../finish/trying.ts';
+import { useStaged, useStagedBuild } from '../onStage.ts';
+import { useOverlay } from '../overlay/overlay.ts';
 import { lookOf } from '../pieces/look.ts';
 import { pointAt } from '../pointing.ts';
 import { useWork } from '../store.ts';
@@ -35,8 +38,9 @@ interface LiveCarsProps {
 
 /** All live cars of the open work. */
 export function LiveCars({ mesh, within }: LiveCarsProps) {
-  const { build } = useWork();
-  const key = build.alternatives.map(({ id }) => id).join();
+  const key = useStaged()
+    .map(({ alternative }) => alternative.id)
+    .join();
   const ground = useGround(within, key);
   if (ground.width < 1 || ground.height < 1) return null;
   return <OnGround mesh={mesh} within={within} ground={ground} standsKey={key} />;
@@ -53,15 +57,16 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   const stand = ground.stands[0]!;
   const aspect = stand.width / stand.height;
   const isTrueSize = useViewing((viewing) => viewing.isTrueSize);
-  const marks = useMarks(build, mesh);
+  const marks = useMarks(useStagedBuild(), mesh);
 
+  const shownBuild = useShownBuild();
   const cars = useMemo(
     () =>
-      build.alternatives.map((alternative) => ({
+      shownBuild.alternatives.map((alternative) => ({
         id: alternative.id,
-        worn: wornBy(build, alternative, mesh, (finish) => lookOf(finish, light)),
+        worn: wornBy(shownBuild, alternative, mesh, (finish) => lookOf(finish, light)),
       })),
-    [build, light, mesh],
+    [shownBuild, light, mesh],
   );
   const stands = useStandIns(ground);
 
@@ -87,12 +92,14 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   useEffect(() => serveParts(insight.carPartAt), [insight]);
   const shown = useRef(insight);
   shown.current = insight;
-  // A spoon chosen in the table brings its part into sight, where it is not.
-  const cell = useChoosing((choosing) => choosing.cell);
+  // Spoons or a card that are opened from the table bring their part into sight, where it is not.
+  const chosenFor = useChoosing((choosing) => choosing.cell?.part);
+  const carded = useOverlay(({ overlay }) => (overlay?.kind === 'part' ? overlay.part : undefined));
+  const sought = chosenFor ?? carded;
   useEffect(() => {
     const { isHidden, coversOf } = shown.current;
-    if (cell !== undefined && isHidden(cell.part)) frame(coversOf(cell.part));
-  }, [cell]);
+    if (sought !== undefined && isHidden(sought)) frame(coversOf(sought));
+  }, [sought]);
   const { pose, isMoving } = useCamera(mesh, aspect, within, standsKey, {
     onHover(x, y) {
       const hit = insight.hitAt(x, y);

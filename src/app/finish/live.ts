@@ -1,0 +1,117 @@
+/**
+ * The finish being edited, live: every change that may stand goes into its rack at once, and into
+ * the open build where that holds it, as one undo step. What may not stand is told and left out.
+ */
+import { useMemo } from 'react';
+import { type Build, type EmbeddedFinish, finishesByRef } from '../../build/build.ts';
+import { embed, replaceFinish } from '../../build/edit/finish.ts';
+import { faultIn } from '../../finish/edit/admit.ts';
+import type { Finish } from '../../finish/finish.ts';
+import { putFinish } from '../../finish/rack/edit.ts';
+import type { Rack } from '../../finish/rack/rack.ts';
+import { editAll, endStep, useBench } from '../store.ts';
+import type { Edited } from './editing.ts';
+
+/** What every section of the form gets. */
+export interface Live {
+  readonly finish: Finish;
+  /** Changes the finish; answers what is wrong with the change, or nothing. */
+  readonly take: (to: (now: Finish) => Finish) => string | undefined;
+  /** As `take`, undone by itself. */
+  readonly takeAlone: (to: (now: Finish) => Finish) => string | undefined;
+}
+
+/** The finish where it stands now: in a rack of the builder's, else in the build alone. */
+export function finishAt({ rack, finish }: Edited): Finish | undefined {
+  const { work, racks } = useBench.getState();
+  const stored = racks?.find(({ id }) => id === rack)?.finishes.find(({ id }) => id === finish);
+  return stored ?? (work && withoutRack(finishesByRef(work.build).get(`${rack}/${finish}`)));
+}
+
+/** The same finish with its rack, the same object each time it is asked for. */
+const embedded = new WeakMap<Finish, EmbeddedFinish>();
+export function embeddedOf(rack: string, finish: Finish): EmbeddedFinish {
+  const known = embedded.get(finish);
+  if (known?.rack === rack) return known;
+  const made = { rack, ...finish };
+  embedded.set(finish, made);
+  plain.set(made, finish);
+  return made;
+}
+
+const plain = new WeakMap<EmbeddedFinish, Finish>();
+function withoutRack(finish: EmbeddedFinish | undefined): Finish | undefined {
+  if (finish === undefined) return undefined;
+  const known = plain.get(finish);
+  if (known !== undefined) return known;
+  const { rack: _rack, ...made } = finish;
+  plain.set(finish, made);
+  embedded.set(made, finish);
+  return made;
+}
+
+const inRacks = (racks: readonly Rack[], rack: string, finish: Finish): readonly Rack[] =>
+  racks.some(({ id, finishes }) => id === rack && finishes.some(({ id: own }) => own === finish.id))
+    ? racks.map((one) => (one.id === rack ? putFinish(one, finish) : one))
+    : racks;
+
+/** Puts another finish in the place of the edited one, in rack and build. */
+function put({ rack, finish: id }: Edited, finish: Finish): void {
+  editAll(
+    ({ build, racks }) => ({
+      build: replaceFinish(build, `${rack}/${id}`, embeddedOf(rack, finish)),
+      racks: inRacks(racks, rack, finish),
+    }),
+    `finish/${rack}/${id}`,
+  );
+}
+
+/** Reads the finish and changes it; undefined once it is gone. */
+export function useLive({ rack, finish: id }: Edited): Live | undefined {
+  const finish = useBench(() => finishAt({ rack, finish: id }));
+  return useMemo(() => {
+    if (finish === undefined) return undefined;
+    const take: Live['take'] = (to) => {
+      const now = finishAt({ rack, finish: id });
+      if (now === undefined) return undefined;
+      const next = to(now);
+      if (next === now) return undefined;
+      const fault = faultIn(next);
+      if (fault === undefined) put({ rack, finish: id }, next);
+      return fault;
+    };
+    const takeAlone: Live['take'] = (to) => {
+      endStep();
+      const fault = take(to);
+      endStep();
+      return fault;
+    };
+    return { finish, take, takeAlone };
+  }, [finish, rack, id]);
+}
+
+/** Undoes everything since the bench was as remembered, where the history still holds it. */
+export function takeBackTo(remembered: ReturnType<typeof useBench.getState>): void {
+  const history = useBench.temporal.getState();
+  const at = history.pastStates.findLastIndex(
+    ({ work, racks }) => work === remembered.work && racks === remembered.racks,
+  );
+  if (at >= 0) history.undo(history.pastStates.length - at);
+  endStep();
+}
+
+/** Parts of the build that wear the finish, with the positions of the alternatives they do so on. */
+export function wearersOf(build: Build, ref: string): { name: string; on: number[] }[] {
+  return build.parts.flatMap((part) => {
+    if (part.absent) return [];
+    const usual = 'candidates' in part ? part.candidates[0] : part.finish;
+    const on = build.alternatives.flatMap(({ choices }, at) =>
+      (choices[part.id] ?? usual) === ref ? [at] : [],
+    );
+    return on.length === 0 ? [] : [{ name: part.name, on }];
+  });
+}
+
+/** Whether the build holds the finish at all. */
+export const isIn = (build: Build, finish: EmbeddedFinish): boolean =>
+  embed(build, finish) === build;
