@@ -17,6 +17,7 @@ import './sheet/sheet.css';
 import './picture/picture.css';
 import './narrow.css';
 import './cars/compact/compact.css';
+import './contrast.css';
 import { firstWork } from './opening/first.ts';
 import { open } from './store.ts';
 

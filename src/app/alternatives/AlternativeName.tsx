@@ -35,7 +35,7 @@ export function AlternativeName({
         'aria-keyshortcuts': 'Shift+ArrowLeft Shift+ArrowRight',
       })}
     >
-      <Letter letter={letter} /> <span>{alternative.name}</span>
+      <Letter letter={letter} /> <bdi>{alternative.name}</bdi>
     </button>
   );
 }

@@ -39,6 +39,10 @@ export const keyGroups: readonly KeyGroup[] = [
     ],
   },
   {
+    where: 'On the name of an alternative, in the part table',
+    keys: [{ keys: ['Shift ←', 'Shift →'], does: 'Move it among the others' }],
+  },
+  {
     where: 'In a row of switches or spoons',
     keys: [{ keys: ['←', '→', '↑', '↓'], does: 'Try the next one at once' }],
   },

@@ -25,7 +25,7 @@ export function Head() {
           title="Name, story, scale, distance and date of this build"
           onClick={() => lay({ kind: 'build' })}
         >
-          {build.name}
+          <bdi>{build.name}</bdi>
         </button>
       </h1>
       <p className="head-facts">
@@ -73,7 +73,9 @@ function Story({ text }: { text: string }) {
   const [isWhole, setWhole] = useState(false);
   return (
     <div className="story">
-      <p className={isWhole ? undefined : 'story-line'}>{text}</p>
+      <p className={isWhole ? undefined : 'story-line'} dir="auto">
+        {text}
+      </p>
       {text.length <= oneLine ? null : (
         <button type="button" className="text-button" onClick={() => setWhole(!isWhole)}>
           {isWhole ? 'Less' : 'More of the story'}

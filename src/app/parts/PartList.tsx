@@ -105,7 +105,7 @@ function Line({ part, isTicked, onTick }: LineProps) {
         aria-label={`${part.name}, its card`}
         onClick={() => lay({ kind: 'part', part: part.id })}
       >
-        {part.name}
+        <bdi>{part.name}</bdi>
       </button>
       <span className="list-standing">{standingWords(part)}</span>
     </li>

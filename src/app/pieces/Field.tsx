@@ -56,6 +56,7 @@ export function Field(props: FieldProps) {
             {...common}
             type={kind === 'number' ? 'text' : kind}
             inputMode={kind === 'number' ? 'decimal' : undefined}
+            dir={kind === 'text' || kind === 'search' ? 'auto' : undefined}
             list={list === undefined ? undefined : `${id}-list`}
             autoComplete="off"
             onChange={({ currentTarget }) => take(currentTarget.value)}
@@ -63,6 +64,7 @@ export function Field(props: FieldProps) {
         ) : (
           <textarea
             {...common}
+            dir="auto"
             rows={lines}
             onChange={({ currentTarget }) => take(currentTarget.value)}
           />

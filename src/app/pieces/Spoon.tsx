@@ -75,7 +75,9 @@ export const Spoon = memo(function Spoon({ finish, light, note }: SpoonProps) {
     <span className="spoon">
       <Bowl finish={finish} light={light} />
       <span className="handle">
-        <span className="handle-name">{finish.name}</span>
+        <span className="handle-name" dir="auto">
+          {finish.name}
+        </span>
         <span className="handle-note">{note ?? kindOf(finish, lookOf(finish, light))}</span>
       </span>
     </span>

@@ -56,7 +56,9 @@ export function InHand({ finish, near }: InHandProps) {
         <span className="swatch" style={{ background: look.hex }} title="Its colour as scored" />
       </div>
       <div className="in-hand-words">
-        <h3 id={titleId}>{finish.name}</h3>
+        <h3 id={titleId}>
+          <bdi>{finish.name}</bdi>
+        </h3>
         <p>
           {kindOf(finish, look)}
           {finish.chemistry === 'none' ? '' : `, ${finish.chemistry}`}; {Math.round(finish.gloss60)}{' '}

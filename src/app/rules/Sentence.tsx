@@ -31,7 +31,11 @@ export function Sentence({ rule }: { rule: Rule }) {
 export function PartChip({ part }: { part: string }) {
   const { build } = useWork();
   const name = build.parts.find(({ id }) => id === part)?.name ?? part;
-  return <b className="chip-part">{name}</b>;
+  return (
+    <b className="chip-part" dir="auto">
+      {name}
+    </b>
+  );
 }
 
 /** A finish: the bowl of its spoon and its name. */
@@ -42,7 +46,7 @@ export function FinishChip({ finish: ref }: { finish: FinishRef }) {
   return (
     <span className="chip-finish">
       <Bowl finish={finish} light={build.viewing.light} />
-      <span>{finish.name}</span>
+      <bdi>{finish.name}</bdi>
     </span>
   );
 }

@@ -37,7 +37,7 @@ function InHand({ finish }: { finish: EmbeddedFinish }) {
     <div ref={hand} className={isRefused ? 'carried is-refused' : 'carried'} aria-hidden="true">
       <Bowl finish={finish} light={build.viewing.light} />
       <p>
-        <strong>{finish.name}</strong>
+        <strong dir="auto">{finish.name}</strong>
         <span>{wordsFor(build, car.sight, over)}</span>
       </p>
     </div>

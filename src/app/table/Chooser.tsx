@@ -72,7 +72,7 @@ export function Chooser() {
         <div className="chooser-inside">
           <header>
             <h2 id="chooser-title">
-              {part.name} on {letterOf(at)}
+              <bdi>{part.name}</bdi> on {letterOf(at)}
             </h2>
             <button type="button" className="button" onClick={() => dialog.current?.close()}>
               Done

@@ -32,7 +32,7 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
             aria-expanded={isAsked}
             onClick={() => ask(part.id)}
           >
-            {part.name}
+            <bdi>{part.name}</bdi>
             <span className="unseen">: where else does this colour appear?</span>
           </button>
           <button
