@@ -29,7 +29,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   app: {
     rooms: [...pureRooms, 'stage'],
-    packages: ['react', 'react-dom', 'zustand', 'zundo', 'idb'],
+    packages: ['react', 'react-dom', 'zustand', 'zundo', 'idb', '@tanstack/react-virtual'],
     hasShelf: true,
   },
   server: { rooms: [], packages: ['node', 'vite', 'sirv'] },

@@ -7,7 +7,6 @@ import type { EmbeddedFinish, FinishRef } from '../../build/build.ts';
 import type { Chemistry, Effect } from '../../finish/finish.ts';
 import type { Stock } from '../../finish/rack/find.ts';
 import { everywhere, type Scope } from './finishes.ts';
-import { typedFrom } from './typed.ts';
 
 export interface Seeking {
   readonly scope: Scope;
@@ -40,9 +39,8 @@ export const useSeeking = create<Seeking>()(() => ({
   inHand: undefined,
 }));
 
-/** Looks for what is near to a finish; words stay, a colour among them goes. */
-export const seekNear = (near: EmbeddedFinish): void =>
-  useSeeking.setState(({ text }) => ({ near, text: typedFrom(text).words.trim() }));
+/** Looks for what is near to a finish, whatever it is called. */
+export const seekNear = (near: EmbeddedFinish): void => useSeeking.setState({ near, text: '' });
 
 export const seek = (change: Partial<Seeking>): void => useSeeking.setState(change);
 

@@ -17,14 +17,18 @@ export function stockInWords(finish: Finish): string {
 /** `1 day`, `2.5 days`. */
 export const daysInWords = (days: number): string => `${days} ${days === 1 ? 'day' : 'days'}`;
 
-/** `ΔE 3.2: close, told apart side by side`; never a percentage. */
+/** `ΔE 3.2: close`; never a percentage. */
 export const nearInWords = (deltaE: number): string =>
   `ΔE ${deltaE.toFixed(1)}: ${differenceInWords(deltaE)}`;
 
+/** Words that stay on one line where they can. */
+const together = (words: string): string => words.replaceAll(' ', '\u00a0');
+
 /** The lines under the name of a spoon. */
 export function noteOf(finish: Finish, light: LightId, deltaE?: number): string {
-  const lines = [kindOf(finish, lookOf(finish, light)), stockInWords(finish)];
-  return (deltaE === undefined ? lines : [nearInWords(deltaE), ...lines]).join('\n');
+  const kind = together(kindOf(finish, lookOf(finish, light)));
+  const facts = `${kind}; ${together(stockInWords(finish))}`;
+  return deltaE === undefined ? facts : `${together(nearInWords(deltaE))}\n${facts}`;
 }
 
 /** `1 finish`, `10,000 finishes`. */

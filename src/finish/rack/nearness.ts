@@ -50,9 +50,9 @@ const steps: readonly (readonly [below: number, words: string])[] = [
   [1.8, 'hard to tell apart'],
   [4, 'close'],
   [8, 'of one family'],
-  [20, 'another colour'],
+  [20, 'different'],
 ];
 
 /** A colour difference in words. */
 export const differenceInWords = (deltaE: number): string =>
-  steps.find(([below]) => deltaE < below)?.[1] ?? 'nothing like it';
+  steps.find(([below]) => deltaE < below)?.[1] ?? 'far off';
