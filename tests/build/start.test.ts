@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { isOpen } from '../../src/build/build.ts';
 import { checkAgainstCar, uncoveredParts } from '../../src/build/coverage.ts';
+import { undecidedRef } from '../../src/build/edit/part.ts';
 import { parseBuild, textOf } from '../../src/build/file.ts';
-import { startingBuild } from '../../src/build/start.ts';
+import { blankBuild, sameShape, startingBuild } from '../../src/build/start.ts';
 import type { Group, Role, SightTable } from '../../src/car/table.ts';
 import { InputError } from '../../src/ground/problem.ts';
 
@@ -90,5 +91,56 @@ describe('a new build', () => {
     ['a scale that is no number', { name: 'Car', scale: Number.NaN }],
   ])('refuses %s', (_what, wish) => {
     expect(() => startingBuild({ car: 'roadster', ...wish }, roadster)).toThrow(InputError);
+  });
+});
+
+describe('a blank build', () => {
+  const blank = blankBuild({ car: 'roadster', name: 'Kit on the bench', scale: 43 }, roadster);
+
+  it('covers every painted part once, with nothing open and nothing painted', () => {
+    expect(uncoveredParts(blank, roadster)).toEqual([]);
+    expect(checkAgainstCar(blank, roadster)).toEqual([]);
+    expect(blank.parts.filter((part) => isOpen(part) || part.painted)).toEqual([]);
+  });
+
+  it('shows what a builder chooses in primer and what kits give as it comes', () => {
+    const wears = (id: string) => blank.parts.find((part) => part.id === id);
+    for (const id of ['body', 'stripes', 'mirrors', 'seats']) {
+      expect(wears(id), id).toMatchObject({ finish: undecidedRef });
+    }
+    expect(wears('sills-and-trim')).toMatchObject({ finish: 'first-shelf/satin-black' });
+  });
+
+  it('has one car to look at, and comes back from its text', () => {
+    expect(blank.alternatives.map(({ choices }) => choices)).toEqual([{}]);
+    expect(parseBuild(textOf(blank))).toEqual(blank);
+  });
+
+  it('refuses a scale of nothing', () => {
+    const wish = { car: 'roadster', name: 'Kit', scale: 0 };
+    expect(() => blankBuild(wish, roadster)).toThrow(InputError);
+  });
+});
+
+describe('a build in the shape of another', () => {
+  const like = {
+    ...begun,
+    story: 'Someone else’s.',
+    wantedBy: '2031-05-24',
+    parts: begun.parts.map((part) => (isOpen(part) ? part : { ...part, painted: true })),
+  };
+  const shape = sameShape(like, { name: 'Mine', scale: 12 });
+
+  it('takes parts, candidates, rules and finishes, but nothing that is painted or told', () => {
+    expect([shape.name, shape.id, shape.scale]).toEqual(['Mine', 'mine', 12]);
+    expect(shape.parts).toEqual(begun.parts);
+    expect([shape.finishes, shape.rules]).toEqual([like.finishes, like.rules]);
+    expect('story' in shape || 'wantedBy' in shape).toBe(false);
+  });
+
+  it('has one alternative, in the first candidate of what is open', () => {
+    expect(shape.alternatives.map(({ choices }) => choices)).toEqual([
+      { stripes: 'first-shelf/chalk' },
+    ]);
   });
 });

@@ -2,12 +2,17 @@
  * What can a builder do to the parts of a build? Settle them, open them, leave them off the model,
  * spray two in one go or one by one. A build in, a build out that `buildFrom` accepts: alternatives
  * and rules follow the parts, so that nothing is left pointing nowhere. An unknown part changes
- * nothing.
+ * nothing, and so does what a build file has no room for.
  */
 
 import { freeId, freeName } from '../../ground/id.ts';
 import type { Alternative, Build, FinishRef, OpenPart, Part, Rule } from '../build.ts';
-import { assignmentOf, isOpen, usualFinish } from '../build.ts';
+import { isOpen, usualFinish } from '../build.ts';
+
+/** Parts a build may hold, car parts that one may cover and candidates it may have, as files have it. */
+const mostParts = 200;
+const mostCovered = 40;
+const mostCandidates = 500;
 
 const withPart = (build: Build, id: string, to: (part: Part) => Part): Build => ({
   ...build,
@@ -86,6 +91,7 @@ export function setCandidate(build: Build, id: string, ref: FinishRef, isTicked:
   if (part === undefined || !isOpen(part) || part.candidates.includes(ref) === isTicked) {
     return build;
   }
+  if (isTicked && part.candidates.length >= mostCandidates) return build;
   const candidates = isTicked
     ? [...part.candidates, ref]
     : part.candidates.filter((candidate) => candidate !== ref);
@@ -102,12 +108,13 @@ export function setCandidate(build: Build, id: string, ref: FinishRef, isTicked:
  * named and covers what all covered; rules on the others speak of it from then on.
  */
 export function joinParts(build: Build, ids: readonly string[], name?: string): Build {
-  const members = ids.flatMap((id) => partIn(build, id) ?? []);
+  const members = [...new Set(ids)].flatMap((id) => partIn(build, id) ?? []);
   const [first, ...others] = members;
   if (first === undefined || others.length === 0) return build;
   const gone = others.map(({ id }) => id);
   const standing = (id: string): string => (gone.includes(id) ? first.id : id);
   const covers = members.flatMap((member) => member.covers);
+  if (covers.length > mostCovered) return build;
   const joined: Build = {
     ...build,
     parts: build.parts.flatMap((part) =>
@@ -157,6 +164,7 @@ function ruleFor(rule: Rule, called: (id: string) => string): Rule | undefined {
 export function splitPart(build: Build, id: string, nameOf: (carPart: string) => string): Build {
   const part = partIn(build, id);
   if (part === undefined || part.covers.length < 2) return build;
+  if (build.parts.length + part.covers.length - 1 > mostParts) return build;
   const ids = new Set(build.parts.map((one) => one.id));
   const names = new Set(build.parts.filter((one) => one.id !== id).map((one) => one.name));
   const pieces = part.covers.map((carPart, at): Part => {
@@ -184,6 +192,7 @@ export function addPart(
   covers: readonly string[],
   finish: FinishRef,
 ): Build {
+  if (build.parts.length >= mostParts || covers.length > mostCovered) return build;
   const taken = build.parts.map((part) => part.id);
   const id = freeId(name, taken, 'part');
   const part: Part = {
@@ -213,7 +222,3 @@ export function wearOn(build: Build, alternativeId: string, id: string, ref: Fin
     return isUsual ? without(choices, [id]) : { ...choices, [id]: ref };
   });
 }
-
-/** What a part wears on every alternative, in order. */
-export const wornOn = (build: Build, id: string): (FinishRef | undefined)[] =>
-  build.alternatives.map((alternative) => assignmentOf(build, alternative).get(id));

@@ -1,0 +1,131 @@
+/**
+ * However parts, alternatives, rules and finishes are edited one after the other, what is left is a
+ * build that a file may hold and that comes back from its text as it was (property, fixed seed).
+ */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Build, isOpen, type Rule, refOf } from '../../../src/build/build.ts';
+import {
+  addAlternative,
+  alternativePerCandidate,
+  copyAlternative,
+  moveAlternative,
+  noteAlternative,
+  removeAlternative,
+  renameAlternative,
+} from '../../../src/build/edit/alternative.ts';
+import { embed, replaceFinish, withoutUnused } from '../../../src/build/edit/finish.ts';
+import {
+  addPart,
+  giveFinish,
+  joinParts,
+  openPart,
+  renamePart,
+  setAbsent,
+  setCandidate,
+  settlePart,
+  splitPart,
+  wearOn,
+} from '../../../src/build/edit/part.ts';
+import { addRule, removeRule, replaceRule } from '../../../src/build/edit/rule.ts';
+import { buildFrom, textOf } from '../../../src/build/file.ts';
+import { fittedBuild } from '../../../src/build/fitted.ts';
+import { drawFrom } from '../../../src/ground/draw.ts';
+import { randomBuild } from '../sample.ts';
+
+/** What one edit is made with; numbers pick among whatever the build has at that moment. */
+interface Hand {
+  readonly one: number;
+  readonly other: number;
+  readonly isOn: boolean;
+  readonly word: string;
+}
+
+const words = ['Loud', 'Quiet', 'Copy of Loud', 'Größe', '箱', 'constructor', 'stripes'];
+const hands: fc.Arbitrary<Hand> = fc.record({
+  one: fc.nat(40),
+  other: fc.nat(40),
+  isOn: fc.boolean(),
+  word: fc.constantFrom(...words),
+});
+const among = <Entry>(list: readonly Entry[], at: number): Entry | undefined =>
+  list[at % Math.max(1, list.length)];
+const partAt = (build: Build, at: number): string => among(build.parts, at)!.id;
+const refAt = (build: Build, at: number): string => refOf(among(build.finishes, at)!);
+const alternativeAt = (build: Build, at: number): string => among(build.alternatives, at)?.id ?? '';
+
+const ruleFrom = (build: Build, { one, other, isOn }: Hand): Rule => {
+  const [part, next] = [partAt(build, one), partAt(build, other)];
+  const finish = refAt(build, other);
+  if (part === next)
+    return isOn ? { kind: 'must-echo', part } : { kind: 'most-finishes', count: 4 };
+  return isOn
+    ? { kind: 'same', parts: [part, next] }
+    : { kind: 'if-then', when: { part, finish }, wants: { part: next, oneOf: [finish] } };
+};
+
+const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
+  settle: (build, { one, other, isOn }) =>
+    settlePart(build, partAt(build, one), isOn, isOn ? refAt(build, other) : undefined),
+  open: (build, { one }) => openPart(build, partAt(build, one)),
+  candidate: (build, { one, other, isOn }) =>
+    setCandidate(build, partAt(build, one), refAt(build, other), isOn),
+  give: (build, { one, other }) => giveFinish(build, partAt(build, one), refAt(build, other)),
+  wear: (build, { one, other }) =>
+    wearOn(build, alternativeAt(build, other), partAt(build, one), refAt(build, one + other)),
+  absent: (build, { one, isOn }) => setAbsent(build, partAt(build, one), isOn),
+  rename: (build, { one, word }) => renamePart(build, partAt(build, one), word),
+  join: (build, { one, other }) => joinParts(build, [partAt(build, one), partAt(build, other)]),
+  split: (build, { one, word }) => splitPart(build, partAt(build, one), (id) => `${word} ${id}`),
+  describe: (build, { one, word }) =>
+    build.parts.some(({ covers }) => covers.includes(`more-${one}`))
+      ? build
+      : addPart(build, word, [`more-${one}`], refAt(build, one)),
+  add: (build, { one, isOn, word }) =>
+    addAlternative(build, word, isOn ? alternativeAt(build, one) : undefined),
+  spread: (build, { one, word }) => alternativePerCandidate(build, partAt(build, one), () => word),
+  copy: (build, { one }) => copyAlternative(build, alternativeAt(build, one)),
+  name: (build, { one, word }) => renameAlternative(build, alternativeAt(build, one), word),
+  note: (build, { one, word, isOn }) =>
+    noteAlternative(build, alternativeAt(build, one), isOn ? word : ''),
+  move: (build, { one, other }) => moveAlternative(build, alternativeAt(build, one), other - 3),
+  remove: (build, { one }) => removeAlternative(build, alternativeAt(build, one)),
+  rule: (build, hand) => addRule(build, ruleFrom(build, hand)),
+  exchange: (build, hand) => replaceRule(build, hand.one % 9, ruleFrom(build, hand)),
+  unrule: (build, { one }) => removeRule(build, one % 9),
+  embed: (build, { one, other }) =>
+    embed(build, { ...among(build.finishes, one)!, rack: 'other', id: `more-${other}` }),
+  replace: (build, { one, other }) =>
+    replaceFinish(build, refAt(build, one), {
+      ...among(build.finishes, one)!,
+      rack: 'swapped',
+      id: `for-${other}`,
+    }),
+  tidy: withoutUnused,
+};
+const steps = fc.array(fc.record({ edit: fc.constantFrom(...Object.keys(edits)), hand: hands }), {
+  minLength: 1,
+  maxLength: 30,
+});
+
+describe('any sequence of edits', () => {
+  it('leaves a build that a file may hold and that comes back from its text', () => {
+    fc.assert(
+      fc.property(fc.nat(), steps, (seed, sequence) => {
+        let build = randomBuild(drawFrom(seed));
+        for (const { edit, hand } of sequence) {
+          build = edits[edit]!(build, hand);
+          expect(buildFrom(JSON.parse(textOf(build)))).toEqual(build);
+        }
+        // A file wants at least one part; a model without any is never written.
+        const fitted = fittedBuild(build);
+        if (fitted.parts.length > 0) buildFrom(JSON.parse(textOf(fitted)));
+        const isWorn = build.alternatives.every(({ choices }) =>
+          build.parts.every((part) => !isOpen(part) || part.candidates.includes(choices[part.id]!)),
+        );
+        expect(isWorn).toBe(true);
+      }),
+      { seed: 20311125, numRuns: 150 },
+    );
+  });
+});
