@@ -18,6 +18,7 @@ import './picture/picture.css';
 import './narrow.css';
 import './cars/compact/compact.css';
 import './contrast.css';
+import './reach.css';
 import { firstWork } from './opening/first.ts';
 import { open } from './store.ts';
 
