@@ -54,9 +54,18 @@ export function referenceProblems(outline: Outline): Problem[] {
     ),
     ...reserved(outline.partIds),
     ...coverProblems(outline.parts),
+    ...absentProblems(outline.parts),
     ...mentionsIn(outline).flatMap((mention) => mentionProblems(mention, ids, refs)),
     ...alternatives.flatMap((alternative) => choiceProblems(alternative, outline.parts, ids, refs)),
   ];
+}
+
+/** A model of which nothing is there: there would be nothing to look at. */
+function absentProblems(parts: Outline['parts']): Problem[] {
+  if (parts.length === 0 || !parts.every((part) => part?.absent)) return [];
+  const expected = 'at least one part that is on the model';
+  const mend = 'Set “absent” of one of them to false.';
+  return [{ place: 'parts', found: 'none that is on the model', expected, mend }];
 }
 
 /** A place where the build names a part, a finish or a day. */

@@ -36,9 +36,11 @@ const without = (choices: Alternative['choices'], ids: readonly string[]) =>
 export const renamePart = (build: Build, id: string, name: string): Build =>
   withPart(build, id, (part) => ({ ...part, name }));
 
-/** Says that a part is not on this model, or is after all. */
-export const setAbsent = (build: Build, id: string, absent: boolean): Build =>
-  withPart(build, id, (part) => ({ ...part, absent }));
+/** Says that a part is not on this model, or is after all; the last one that is there stays. */
+export function setAbsent(build: Build, id: string, absent: boolean): Build {
+  const isLast = absent && build.parts.every((part) => part.absent || part.id === id);
+  return isLast ? build : withPart(build, id, (part) => ({ ...part, absent }));
+}
 
 /**
  * Settles a part on a finish of the build, painted already or not; every alternative wears it from
@@ -115,11 +117,12 @@ export function joinParts(build: Build, ids: readonly string[], name?: string): 
   const standing = (id: string): string => (gone.includes(id) ? first.id : id);
   const covers = members.flatMap((member) => member.covers);
   if (covers.length > mostCovered) return build;
+  const absent = members.every((member) => member.absent);
   const joined: Build = {
     ...build,
     parts: build.parts.flatMap((part) =>
       part.id === first.id
-        ? [{ ...part, name: name ?? part.name, covers }]
+        ? [{ ...part, name: name ?? part.name, covers, absent }]
         : gone.includes(part.id)
           ? []
           : [part],

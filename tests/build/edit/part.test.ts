@@ -189,6 +189,21 @@ describe('parts that are not on the model', () => {
   });
 });
 
+describe('a model', () => {
+  it('always has one part left', () => {
+    const others = start.parts.map(({ id }) => id).filter((id) => id !== 'body');
+    const bare = sound(others.reduce((build, id) => setAbsent(build, id, true), start));
+    expect(bare.parts.filter(({ absent }) => !absent).map(({ id }) => id)).toEqual(['body']);
+    expect(setAbsent(bare, 'body', true)).toBe(bare);
+    expect(partOf(sound(joinParts(bare, ['stripes', 'body'])), 'stripes').absent).toBe(false);
+  });
+
+  it('of which nothing is there is refused as a file', () => {
+    const parts = start.parts.map((part) => ({ ...part, absent: true }));
+    expect(() => buildFrom({ ...start, parts })).toThrow(/on the model/);
+  });
+});
+
 describe('a part that is added', () => {
   it('has an id and a name of its own', () => {
     const more = sound(addPart(start, 'Stripes', ['hood'], ref('red')));
