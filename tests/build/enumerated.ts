@@ -41,10 +41,12 @@ export function keeps(build: Build, worn: WornBy, rule: Rule): boolean {
       return new Set(Object.values(worn)).size <= rule.count;
     case 'most-new-bottles': {
       const finishes = finishesByRef(build);
+      // A bottle that any finish of the build says is on hand is on hand.
+      const onHand = build.finishes.flatMap(bottlesOf).filter((bottle) => bottle.onHand);
       const missing = build.parts
         .filter((part) => isOpen(part) || !part.painted)
         .flatMap((part) => bottlesOf(finishes.get(worn[part.id]!)!))
-        .filter(({ onHand }) => !onHand);
+        .filter(({ id }) => !onHand.some((bottle) => bottle.id === id));
       return new Set(missing.map(({ id }) => id)).size <= rule.count;
     }
     default:

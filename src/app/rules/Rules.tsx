@@ -2,7 +2,7 @@
  * What belongs together? The rules of the build as sentences, how each stands on every alternative,
  * what they leave of the open choices, and where they cannot hold together.
  */
-import { useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { combinationsInWords } from '../../build/choice/combination.ts';
 import { useRuleFacts } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
@@ -32,12 +32,18 @@ export function Rules() {
   // Two rules may say the same; their places tell them apart.
   const placed = rules.map((rule, at) => ({ rule, at, key: `${at} ${JSON.stringify(rule)}` }));
   const shown = isWhole ? placed : placed.slice(0, mostShown);
+  const focusNext = useRef<string>(undefined);
   const focusOn = (at: number | undefined): void => {
-    requestAnimationFrame(() => {
-      const rule = section.current?.querySelector<HTMLElement>(`[data-rule="${at}"]`);
-      (rule ?? section.current?.querySelector<HTMLElement>('.rule-add'))?.focus();
-    });
+    focusNext.current = at === undefined ? '.rule-add' : `[data-rule="${at}"]`;
   };
+  useEffect(() => {
+    // Once what was asked for is there; a rule beyond those shown leaves the focus to the button.
+    const wanted = focusNext.current;
+    focusNext.current = undefined;
+    if (wanted === undefined) return;
+    const found = section.current?.querySelector<HTMLElement>(wanted);
+    (found ?? section.current?.querySelector<HTMLElement>('.rule-add'))?.focus();
+  });
   return (
     <section ref={section} className="rules-section" aria-labelledby="rules-title">
       <h2 id="rules-title" className="section-title">
