@@ -117,7 +117,7 @@ describe('changing a finish', () => {
       paint: await paintOf(page, 'A', 'mirrors'),
       overall: await overallOf(page, 'A'),
     };
-    expect(await sheet.textContent()).toMatch(/Yellow shows in the cabin only/);
+    expect(await sheet.textContent()).toMatch(/Marigold shows in the cabin only/);
     await cell(page, 'Mirrors', 'A').click();
     await page
       .getByRole('dialog')
@@ -130,7 +130,7 @@ describe('changing a finish', () => {
     };
     expect(after.paint).not.toBe(before.paint);
     expect(after.overall).toBeGreaterThan(before.overall);
-    expect(await sheet.textContent()).not.toMatch(/Yellow shows in the cabin only/);
+    expect(await sheet.textContent()).not.toMatch(/Marigold shows in the cabin only/);
 
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await overallOf(page, 'A')).toBe(before.overall);
@@ -200,7 +200,7 @@ describe('light and distance', () => {
 describe('pointing', () => {
   it('at a sentence lights its parts on every car and in the table', async () => {
     const page = await start();
-    const sentence = page.getByRole('button', { name: /^Yellow shows in the cabin only/ }).last();
+    const sentence = page.getByRole('button', { name: /^Marigold shows in the cabin only/ }).last();
     await sentence.hover();
     await expect
       .poll(() => page.locator('.part-table tr.is-lit th').allTextContents())

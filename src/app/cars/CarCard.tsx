@@ -1,11 +1,16 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
-import { useEffect, useRef, useState } from 'react';
+import type { Weights } from '../../build/build.ts';
+import type { ScoreSheet } from '../../score/comparison.ts';
+import { headlineOf } from '../../score/headline.ts';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
 import type { Staged } from '../onStage.ts';
 import type { View } from '../opening/garage.ts';
 import { Bar } from '../pieces/Bar.tsx';
+import { pointsAt } from '../pointing.ts';
+import { useBefore, wasInWords } from '../sheet/before.ts';
 import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
+import { Mending } from '../sheet/mend/Mending.tsx';
 import { useWork } from '../store.ts';
 import { Blink } from './card/Blink.tsx';
 import { Stand } from './card/Stand.tsx';
@@ -23,14 +28,14 @@ interface CarCardProps {
 export function CarCard({ staged, view }: CarCardProps) {
   const { alternative, letter } = staged;
   const sheet = useSheet(alternative.id);
-  const worst = sheet?.evidence[0];
+  const { weights } = useWork().build;
   return (
     <article className="car" id={carElementId(alternative.id)} aria-label={`Alternative ${letter}`}>
       <header className="car-head">
         <h2>
           <AlternativeName staged={staged} />
         </h2>
-        {sheet === undefined ? null : <Overall value={sheet.overall} />}
+        {sheet === undefined ? null : <Overall sheet={sheet} />}
         <Worn alternative={alternative} letter={letter} />
       </header>
       <div className="picture-frame">
@@ -41,40 +46,42 @@ export function CarCard({ staged, view }: CarCardProps) {
           <Blink alternative={alternative.id} letter={letter} />
         </div>
       </div>
-      <div className="car-verdict">
+      <div className="car-verdict" tabIndex={-1} data-mends="">
         {sheet?.broken.map((sentence) => (
           <p key={sentence} className="breaks">
             <strong>Breaks a rule.</strong> {sentence}
           </p>
         ))}
-        {worst === undefined ? <p>Nothing to remark.</p> : <Finding evidence={worst} />}
+        {sheet === undefined ? null : <Verdict sheet={sheet} weights={weights} />}
       </div>
     </article>
   );
 }
 
-/** The overall number and where it stood before the last change, if that change moved it. */
-function Overall({ value }: { value: number }) {
-  const { build } = useWork();
-  const now = Math.round(value);
-  const shown = useRef({ now, build });
-  const [before, setBefore] = useState<number>();
-  useEffect(() => {
-    if (shown.current.build === build) return;
-    setBefore(shown.current.now);
-    shown.current = { now, build };
-  }, [now, build]);
+/** What is to be said first: the worst finding with what would mend it, or that all is well. */
+function Verdict({ sheet, weights }: { sheet: ScoreSheet; weights: Weights }) {
+  const headline = headlineOf(sheet, weights);
+  if ('praise' in headline) return <p {...pointsAt(headline.parts)}>{headline.praise}</p>;
+  return (
+    <>
+      <Finding evidence={headline.finding} />
+      <Mending alternative={sheet.id} at={sheet.evidence.indexOf(headline.finding)} isBrief />
+    </>
+  );
+}
+
+/** The overall number and where it stood before the last change of finish, if that moved it. */
+function Overall({ sheet }: { sheet: ScoreSheet }) {
+  const was = wasInWords(useBefore(sheet)?.overall, sheet.overall);
   return (
     <p className="overall">
-      {before === undefined || before === now ? null : (
-        <span className="overall-before">was {before}</span>
-      )}
+      {was === undefined ? null : <span className="overall-before">{was}</span>}
       <span className="overall-value">
         <span className="unseen">Overall </span>
-        {now}
+        {Math.round(sheet.overall)}
         <span className="unseen"> of 100</span>
       </span>
-      <Bar value={value} />
+      <Bar value={sheet.overall} />
     </p>
   );
 }

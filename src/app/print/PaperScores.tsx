@@ -1,11 +1,12 @@
 /** Every score of every alternative with all its sentences, one score a row. */
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { type ScoreKey, scoreKeys } from '../../score/evidence.ts';
+import { scoreNames } from '../../score/name.ts';
 import { sentenceOf } from '../../score/sentence.ts';
 import { useStaged } from '../onStage.ts';
 import { useComparison } from '../sheet/compared.ts';
 import { useDrawn } from '../sheet/drawn.ts';
-import { scoreWords } from '../sheet/scores.ts';
+import { explanations } from '../sheet/explained/words.ts';
 
 /** The score sheets side by side. */
 export function PaperScores() {
@@ -60,7 +61,7 @@ export function PaperScores() {
           {scoreKeys.map((key) => (
             <tr key={key}>
               <th scope="row">
-                {scoreWords[key].name} <small>{asked(key)}</small>
+                {scoreNames[key]} <small>{asked(key)}</small>
               </th>
               {sheets.map((sheet) => (
                 <td key={sheet.id}>
@@ -79,7 +80,7 @@ export function PaperScores() {
 }
 
 /** The question alone; how far to trust it stands on the screen. */
-const asked = (key: ScoreKey): string => `${scoreWords[key].asks.split('?')[0]}?`;
+const asked = (key: ScoreKey): string => `${explanations[key].asks.split('?')[0]}?`;
 
 function standingOf(sheet: ScoreSheet, drawn: ScoreSheet | undefined): string[] {
   const ahead = drawn?.aheadOfOrdinary;

@@ -1,25 +1,41 @@
 /** One alternative's score sheet: broken rules, then its scores, worst first, each with reasons. */
+import { lazy, Suspense, useId, useState } from 'react';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
+import { scoreNames } from '../../score/name.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
+import { useBefore, wasInWords } from './before.ts';
 import { useDrawn } from './drawn.ts';
 import { Finding } from './Finding.tsx';
-import { scoreWords } from './scores.ts';
+import { Mending } from './mend/Mending.tsx';
+
+const Explained = lazy(async () => ({
+  default: (await import('./explained/Explained.tsx')).Explained,
+}));
 
 /** Findings shown per score before the rest is folded. */
 const mostShown = 3;
 
 /** The score sheet of one alternative. */
 export function Sheet({ sheet }: { sheet: ScoreSheet }) {
+  const before = useBefore(sheet);
   const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
   return (
-    <article className="sheet" aria-label={`Score sheet of ${sheet.letter}`}>
+    <article
+      className="sheet"
+      aria-label={`Score sheet of ${sheet.letter}`}
+      tabIndex={-1}
+      data-mends=""
+    >
       <h3>
-        <Letter letter={sheet.letter} /> {sheet.name}
+        <Letter letter={sheet.letter} /> <bdi>{sheet.name}</bdi>
       </h3>
       <p className="sheet-standing">
-        <span>{Math.round(sheet.overall)} overall</span>
+        <span>
+          {Math.round(sheet.overall)} overall
+          <Was before={before?.overall} now={sheet.overall} />
+        </span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
         <Ordinary id={sheet.id} />
         {sheet.pareto && sheet.broken.length === 0 ? (
@@ -37,8 +53,12 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
         <Score
           key={key}
           score={key}
+          alternative={sheet.id}
           value={sheet.scores[key]}
-          evidence={sheet.evidence.filter(({ score }) => score === key)}
+          before={before?.scores[key]}
+          findings={sheet.evidence.flatMap((evidence, at) =>
+            evidence.score === key ? [{ evidence, at }] : [],
+          )}
         />
       ))}
     </article>
@@ -52,33 +72,47 @@ function Ordinary({ id }: { id: string }) {
   return <span className="quiet">ahead of {Math.round(drawn)} of 100 ordinary schemes</span>;
 }
 
-interface ScoreProps {
-  readonly score: ScoreKey;
-  readonly value: number;
-  readonly evidence: readonly Evidence[];
+/** Where a number stood before the last change of finish, if that moved it. */
+function Was({ before, now }: { before: number | undefined; now: number }) {
+  const words = wasInWords(before, now);
+  return words === undefined ? null : <small className="was"> {words}</small>;
 }
 
-/** One score: its sentences, with the number and a bar beside. */
-function Score({ score, value, evidence }: ScoreProps) {
-  const { name } = scoreWords[score];
-  const list = (findings: readonly Evidence[]) => (
+interface Found {
+  readonly evidence: Evidence;
+  /** Place in the evidence of the sheet. */
+  readonly at: number;
+}
+
+interface ScoreProps {
+  readonly score: ScoreKey;
+  readonly alternative: string;
+  readonly value: number;
+  readonly before: number | undefined;
+  readonly findings: readonly Found[];
+}
+
+/** One score: its sentences with what would mend them, the number and a bar beside. */
+function Score({ score, alternative, value, before, findings }: ScoreProps) {
+  const list = (some: readonly Found[]) => (
     <ul>
-      {findings.map((finding) => (
+      {some.map(({ evidence, at }) => (
         <li
-          key={`${finding.kind} ${finding.parts.join(' ')} ${Object.values(finding.words).join()}`}
+          key={`${evidence.kind} ${evidence.parts.join(' ')} ${Object.values(evidence.words).join()}`}
         >
-          <Finding evidence={finding} />
+          <Finding evidence={evidence} />
+          <Mending alternative={alternative} at={at} />
         </li>
       ))}
     </ul>
   );
-  const rest = evidence.slice(mostShown);
+  const rest = findings.slice(mostShown);
   return (
     <div className="score">
       <div className="score-words">
-        <h4>{name}</h4>
-        {evidence.length === 0 ? <p className="quiet">Nothing to remark.</p> : null}
-        {list(evidence.slice(0, mostShown))}
+        <Name score={score} />
+        {findings.length === 0 ? <p className="quiet">Nothing to remark.</p> : null}
+        {list(findings.slice(0, mostShown))}
         {rest.length === 0 ? null : (
           <details>
             <summary>{rest.length} more</summary>
@@ -89,7 +123,37 @@ function Score({ score, value, evidence }: ScoreProps) {
       <div className="score-number">
         <span>{Math.round(value)}</span>
         <Bar value={value} />
+        <Was before={before} now={value} />
       </div>
     </div>
+  );
+}
+
+/** A score's name; pressing it unfolds what it means. */
+function Name({ score }: { score: ScoreKey }) {
+  const [isOpen, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <>
+      <h4>
+        <button
+          type="button"
+          className="score-name"
+          aria-expanded={isOpen}
+          aria-controls={isOpen ? id : undefined}
+          title={isOpen ? undefined : 'What this score means'}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {scoreNames[score]}
+        </button>
+      </h4>
+      {isOpen ? (
+        <div id={id} className="explained">
+          <Suspense fallback={null}>
+            <Explained score={score} />
+          </Suspense>
+        </div>
+      ) : null}
+    </>
   );
 }

@@ -3,48 +3,52 @@
  * worst score first, sentences before numbers.
  */
 
-import type { Closeness, Comparison } from '../../score/comparison.ts';
-import { scoreKeys } from '../../score/evidence.ts';
+import { lazy, Suspense } from 'react';
+import type { Closeness, ScoreSheet } from '../../score/comparison.ts';
+import { useStaged } from '../onStage.ts';
 import { useComparison } from './compared.ts';
 import { useDrawn } from './drawn.ts';
 import { Sheet } from './Sheet.tsx';
-import { closenessSentence, lettersOf, scoreWords } from './scores.ts';
+import { closenessSentence, lettersOf } from './scores.ts';
+
+const Weights = lazy(async () => ({ default: (await import('./weights/Weights.tsx')).Weights }));
 
 /** All score sheets side by side. */
 export function Sheets() {
-  const comparison = useComparison();
+  const sheets = useStagedSheets();
   return (
     <section className="sheets-section" aria-labelledby="sheets-title">
       <h2 id="sheets-title" className="section-title">
         Score sheets
-        <small>Point at a sentence to see its parts; press it to keep them lit.</small>
+        <small>
+          Point at a sentence to see its parts; press it to keep them lit. Press a score’s name for
+          what it means.
+        </small>
       </h2>
       <div className="sheets-frame">
         <div className="sheets-rail">
-          <details>
-            <summary>What the scores ask</summary>
-            <dl>
-              {scoreKeys.map((key) => (
-                <div key={key}>
-                  <dt>{scoreWords[key].name}</dt>
-                  <dd>{scoreWords[key].asks}</dd>
-                </div>
-              ))}
-            </dl>
-          </details>
+          <Suspense fallback={null}>
+            <Weights sheets={sheets} />
+          </Suspense>
           <p className="quiet">
             0 to 100. The overall weighs all six; half of all ordinary schemes reach 50. Numbers
             follow from stated colours and our judgement of what matters; your eye decides.
           </p>
         </div>
         <div className="sheets">
-          {comparison.alternatives.map((sheet) => (
+          {sheets.map((sheet) => (
             <Sheet key={sheet.id} sheet={sheet} />
           ))}
         </div>
       </div>
     </section>
   );
+}
+
+/** Sheets of the alternatives that are being compared. */
+function useStagedSheets(): readonly ScoreSheet[] {
+  const { alternatives } = useComparison();
+  return useStaged().flatMap(({ at }) => alternatives[at] ?? []);
 }
 
 /** Alternatives up to which every pair is told; of more, each is told against the next best. */
@@ -62,7 +66,9 @@ const Awaited = ({ count }: { count: number }) => (
   </ul>
 );
 
-function worthTelling(closeness: readonly Closeness[], { alternatives }: Comparison) {
+function worthTelling(all: readonly Closeness[], alternatives: readonly ScoreSheet[]) {
+  const isShown = (id: string): boolean => alternatives.some((sheet) => sheet.id === id);
+  const closeness = all.filter(({ a, b }) => isShown(a) && isShown(b));
   if (alternatives.length <= mostInPairs) return closeness;
   const order = [...alternatives].sort((one, other) => other.overall - one.overall);
   const place = new Map(order.map(({ id }, at) => [id, at]));
@@ -75,13 +81,14 @@ function worthTelling(closeness: readonly Closeness[], { alternatives }: Compari
 /** How surely one alternative is ahead of another, colour uncertainty considered. */
 export function Standing() {
   const comparison = useComparison();
+  const sheets = useStagedSheets();
   const closeness = useDrawn()?.closeness;
   const letterOf = lettersOf(comparison);
-  if (comparison.alternatives.length < 2) return null;
-  if (closeness === undefined) return <Awaited count={pairsOf(comparison.alternatives.length)} />;
+  if (sheets.length < 2) return null;
+  if (closeness === undefined) return <Awaited count={pairsOf(sheets.length)} />;
   return (
     <ul className="standing" aria-label="How surely one is ahead">
-      {worthTelling(closeness, comparison).map((pair) => (
+      {worthTelling(closeness, sheets).map((pair) => (
         <li key={`${pair.a} ${pair.b}`}>{closenessSentence(pair, letterOf)}</li>
       ))}
     </ul>

@@ -1,41 +1,5 @@
-/** What each score is called on screen and what it asks; words for closeness and standing. */
+/** How surely one alternative is ahead of another, in words. */
 import type { Closeness, Comparison } from '../../score/comparison.ts';
-import type { ScoreKey } from '../../score/evidence.ts';
-
-interface ScoreWords {
-  readonly name: string;
-  readonly asks: string;
-}
-
-export const scoreWords: Readonly<Record<ScoreKey, ScoreWords>> = {
-  contrast: {
-    name: 'Contrast',
-    asks: 'Does each part read against its neighbours at this distance?',
-  },
-  accent: {
-    name: 'Accent balance',
-    asks: 'Is there an accent, is it repeated, and are its places seen together?',
-  },
-  sheen: {
-    name: 'Sheen pairing',
-    asks: 'Are neighbouring sheens equal or clearly apart, and so meant?',
-  },
-  harmony: {
-    name: 'Nearly the same',
-    asks:
-      'Are two colours too close to be meant? No formula tells whether colours please: the ' +
-      'best-known one does no better than chance on published combinations, so this only looks ' +
-      'for near misses, a weak sign at that.',
-  },
-  steadiness: {
-    name: 'Steadiness',
-    asks: 'Do small parts still read under other lamps and to colour-weak eyes?',
-  },
-  readiness: {
-    name: 'Readiness',
-    asks: 'What is still to buy, to strip and to wait for?',
-  },
-};
 
 /** Draws of 100 from which one alternative counts as ahead. */
 const clearlyAhead = 90;

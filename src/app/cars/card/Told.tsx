@@ -2,6 +2,7 @@
 import { type Alternative, assignmentOf, finishesByRef, letterOf } from '../../../build/build.ts';
 import { useShown, useViewing } from '../../live/viewing.ts';
 import { usePointing } from '../../pointing.ts';
+import { usePreviewing } from '../../sheet/mend/previewing.ts';
 import { useWork } from '../../store.ts';
 import { Swatch } from './Worn.tsx';
 
@@ -27,8 +28,20 @@ export function Told({ alternative, letter }: ToldProps) {
           </>
         ) : null}
       </p>
+      <Tried alternative={alternative.id} />
       <Pointed shown={shown} />
     </div>
+  );
+}
+
+/** The remedy its car wears for the eye only; what it would change stands beside its button. */
+function Tried({ alternative }: { alternative: string }) {
+  const preview = usePreviewing((now) => now.preview);
+  if (preview?.alternative !== alternative) return null;
+  return (
+    <p className="pointed tried" aria-hidden="true">
+      <strong>Not done yet:</strong> {preview.label}
+    </p>
   );
 }
 
@@ -42,7 +55,7 @@ function Pointed({ shown }: { shown: Alternative }) {
   return (
     <p className="pointed" aria-hidden="true">
       {finish === undefined ? null : <Swatch finish={finish} light={build.viewing.light} />}
-      <strong>{part.name}</strong> {finish?.name}
+      <strong dir="auto">{part.name}</strong> <bdi>{finish?.name}</bdi>
     </p>
   );
 }

@@ -1,0 +1,117 @@
+/** What matters to you: six weights in plain words, and at once what they do to the order. */
+import { useId, useState } from 'react';
+import { defaultWeights } from '../../../build/build.ts';
+import type { ScoreSheet } from '../../../score/comparison.ts';
+import { type ScoreKey, scoreKeys } from '../../../score/evidence.ts';
+import { scoreNames } from '../../../score/name.ts';
+import { edit, endStep, useWork } from '../../store.ts';
+import {
+  isUsual,
+  mostTimes,
+  orderInWords,
+  shareOf,
+  timesInWords,
+  timesStep,
+  timesUsual,
+  usualOrder,
+  withTimes,
+  withWeights,
+} from './balance.ts';
+import './weights.css';
+
+/** The panel; `sheets` are those of the alternatives being compared. */
+export function Weights({ sheets }: { sheets: readonly ScoreSheet[] }) {
+  const { weights } = useWork().build;
+  const [refused, setRefused] = useState<ScoreKey>();
+  const set = (key: ScoreKey, times: number): void => {
+    const changed = withTimes(weights, key, times);
+    setRefused(changed === undefined ? key : undefined);
+    if (changed !== undefined) edit((build) => withWeights(build, changed), `weight/${key}`);
+  };
+  const letters = usualOrder(sheets);
+  const now = [...sheets].sort((one, other) => other.overall - one.overall);
+  const isSameOrder = now.map(({ letter }) => letter).join(', ') === letters;
+  return (
+    <details className="weights" open={isRoomy()}>
+      <summary>
+        <h3>What matters to you</h3>
+      </summary>
+      {scoreKeys.map((key) => (
+        <Weight
+          key={key}
+          score={key}
+          times={timesUsual(weights, key)}
+          share={shareOf(weights, key)}
+          isRefused={refused === key}
+          onTimes={(times) => set(key, times)}
+        />
+      ))}
+      <div role="status">
+        {refused === undefined ? null : (
+          <p className="weight-refused">
+            At least one score has to count: {scoreNames[refused]} stays as the last that does.
+          </p>
+        )}
+        {sheets.length < 2 ? null : (
+          <p>
+            Order now: <strong>{orderInWords(sheets)}</strong>.
+            {isUsual(weights)
+              ? null
+              : isSameOrder
+                ? ' The same as with the usual weights.'
+                : ` With the usual weights: ${letters}.`}
+          </p>
+        )}
+      </div>
+      <button
+        type="button"
+        className="button"
+        disabled={isUsual(weights)}
+        onClick={() => {
+          endStep();
+          setRefused(undefined);
+          edit((build) => withWeights(build, defaultWeights));
+        }}
+      >
+        Back to usual
+      </button>
+    </details>
+  );
+}
+
+/** On a phone the sheets come first; the panel opens with one press. */
+const isRoomy = (): boolean => matchMedia('(min-width: 60em)').matches;
+
+interface WeightProps {
+  readonly score: ScoreKey;
+  readonly times: number;
+  readonly share: number;
+  readonly isRefused: boolean;
+  readonly onTimes: (times: number) => void;
+}
+
+/** One slider from not at all to a lot, with the share it comes to. */
+function Weight({ score, times, share, isRefused, onTimes }: WeightProps) {
+  const id = useId();
+  const words = timesInWords(times);
+  const percent = `${Math.round(share)}\u00a0%`;
+  return (
+    <div className="weight">
+      <label htmlFor={id}>{scoreNames[score]}</label>
+      <span className="weight-told">
+        {words}, {percent}
+      </span>
+      <input
+        id={id}
+        type="range"
+        min={0}
+        max={mostTimes}
+        step={timesStep}
+        value={Math.min(mostTimes, times)}
+        aria-valuetext={`${words}, ${percent} of the overall`}
+        aria-invalid={isRefused}
+        onChange={({ currentTarget }) => onTimes(Number(currentTarget.value))}
+      />
+    </div>
+  );
+}
