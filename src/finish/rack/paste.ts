@@ -104,7 +104,10 @@ function withIds(value: Written): Written {
   if (bottle === undefined) return { ...value, id };
   const told = bottle as Written;
   // A bottle with a name of its own may be shared; one without is the finish's.
-  const own = told.name === undefined ? { id, name } : { id: idFrom(String(told.name), 'bottle') };
+  const own =
+    told.name === undefined
+      ? { id, name: name ?? id }
+      : { id: idFrom(String(told.name), 'bottle') };
   return { ...value, id, bottle: { ...own, ...told } };
 }
 

@@ -33,18 +33,22 @@ export function Read({ reading, light }: { readonly reading: Reading; readonly l
           : ` ${rows === 1 ? '1 row stays' : `${rows.toLocaleString('en-GB')} rows stay`} out.`}
       </p>
       {finishes.length === 0 ? null : (
-        <ul className="files-spoons" {...scrollable(`Finishes of ${source.slice(0, 120)}`)}>
-          {finishes.slice(0, mostSpoons).map((finish) => (
-            <li key={finish.id}>
-              <Spoon finish={finish} light={light} />
-            </li>
-          ))}
-          {finishes.length > mostSpoons ? (
-            <li className="quiet">and {countOf(finishes.length - mostSpoons)} more</li>
-          ) : null}
-        </ul>
+        <div className="files-spoons" {...scrollable(`Finishes of ${source.slice(0, 120)}`)}>
+          <ul>
+            {finishes.slice(0, mostSpoons).map((finish) => (
+              <li key={finish.id}>
+                <Spoon finish={finish} light={light} />
+              </li>
+            ))}
+            {finishes.length > mostSpoons ? (
+              <li className="quiet">and {countOf(finishes.length - mostSpoons)} more</li>
+            ) : null}
+          </ul>
+        </div>
       )}
-      {problems.length === 0 ? null : <Faults problems={problems} isWhole={rack === undefined} />}
+      {problems.length === 0 ? null : (
+        <Faults problems={problems} isWhole={rack === undefined} source={source} />
+      )}
       {granted.length === 0 ? null : (
         <>
           <h4>Taken for granted</h4>
@@ -60,12 +64,13 @@ export function Read({ reading, light }: { readonly reading: Reading; readonly l
 }
 
 /** What is wrong, row by row. */
-function Faults({ problems, isWhole }: { problems: readonly Problem[]; isWhole: boolean }) {
+function Faults(props: { problems: readonly Problem[]; isWhole: boolean; source: string }) {
+  const { problems, isWhole, source } = props;
   const told = problems.slice(0, mostFaults);
   return (
     <>
       <h4>{isWhole ? 'What is wrong' : 'Rows that stay out'}</h4>
-      <div className="files-faults" {...scrollable('What is wrong')}>
+      <div className="files-faults" {...scrollable(`What is wrong in ${source.slice(0, 120)}`)}>
         <table>
           <thead>
             <tr>

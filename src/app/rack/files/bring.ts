@@ -9,7 +9,7 @@ import { type Build, refOf } from '../../../build/build.ts';
 import { replaceFinish } from '../../../build/edit/finish.ts';
 import { besideOthers, type Merged, mergedInto, type SameId } from '../../../finish/rack/merge.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
-import { lay } from '../../overlay/overlay.ts';
+import { lay, useOverlay } from '../../overlay/overlay.ts';
 import { editAll, endStep } from '../../store.ts';
 import { type Reading, readRackFile, readRackText } from './reading.ts';
 
@@ -25,12 +25,14 @@ export function layBringing(readings: readonly Reading[] = [], into?: string): v
 }
 
 /** Reads a rack's text, whole or as a table, and lays the dialog over the page. */
-export const bringRack = (text: string, name: string): void =>
-  layBringing([readRackText(text, name)]);
+export const bringRack = (text: string, name: string): void => show(readRackText(text, name));
 
-/** Reads a rack's file and lays the dialog over the page. */
-export const bringRackFile = async (file: File): Promise<void> =>
-  layBringing([await readRackFile(file)]);
+/** Reads a rack's file, in whatever letters it is written, and lays the dialog over the page. */
+export const bringRackFile = async (file: File): Promise<void> => show(await readRackFile(file));
+
+/** One that comes while the dialog is open, such as the second of two dropped, stands beside. */
+const show = (reading: Reading): void =>
+  useOverlay.getState().overlay?.kind === 'bring' ? addReadings([reading]) : layBringing([reading]);
 
 /** Puts what was read beside what waits already; the same source again takes the place of itself. */
 export const addReadings = (readings: readonly Reading[]): void =>

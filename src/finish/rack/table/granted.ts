@@ -64,7 +64,7 @@ export class Granted {
         'how',
         (subject, count) =>
           `${subject} did not say how ${count === 1 ? 'its colour was' : 'their colours were'} ` +
-          `obtained; taken as a guess, usually off by ΔE ${usualDeltaE.guess}.`,
+          `obtained; taken as a guess, usually off by ΔE\u00a0${usualDeltaE.guess}.`,
       ),
       ...said('light', () => 'Lab was taken as under daylight D65, 2° observer.'),
       ...said('lab-counts', (subject) => `${subject} had Lab and another colour; Lab counts.`),
