@@ -101,7 +101,9 @@ function Score({ score, alternative, value, before, findings }: ScoreProps) {
           key={`${evidence.kind} ${evidence.parts.join(' ')} ${Object.values(evidence.words).join()}`}
         >
           <Finding evidence={evidence} />
-          <Mending alternative={alternative} at={at} />
+          {evidence.cost > 0 || evidence.kind === 'wasted' ? (
+            <Mending alternative={alternative} at={at} />
+          ) : null}
         </li>
       ))}
     </ul>

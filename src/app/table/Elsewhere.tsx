@@ -1,6 +1,8 @@
 /** Where else does this colour appear? One answer per alternative; pointing at it lights them all. */
+
+import type { Elsewhere as Answered } from '../../score/where.ts';
 import { useStaged } from '../onStage.ts';
-import { pointsAt } from '../pointing.ts';
+import { pin, pointsAt, useIsPinned } from '../pointing.ts';
 import { useElsewhere } from '../sheet/compared.ts';
 
 /** Opens a new rule with the part in it; the form is fetched with the rules. */
@@ -22,11 +24,27 @@ export function Elsewhere({ part }: { part: string }) {
       {staged.map(({ alternative: { id }, at }) => {
         const answer = answers[at];
         return (
-          <td key={id} {...pointsAt(answer?.parts ?? [])}>
-            {answer?.sentence ?? 'The car does not show this part.'}
+          <td key={id}>
+            {answer === undefined ? 'The car does not show this part.' : <Answer {...answer} />}
           </td>
         );
       })}
     </tr>
+  );
+}
+
+/** One answer, which lights its parts like any finding. */
+function Answer({ parts, sentence }: Answered) {
+  const isPinned = useIsPinned(parts);
+  return (
+    <button
+      type="button"
+      className="finding"
+      aria-pressed={isPinned}
+      onClick={() => pin(parts)}
+      {...pointsAt(parts)}
+    >
+      {sentence}
+    </button>
   );
 }

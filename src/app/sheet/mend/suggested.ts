@@ -3,12 +3,12 @@
  * has changed for a moment, so that no change ever waits for them. What was found for a build is
  * kept with it: undo has it back at once.
  */
-import { useEffect, useState } from 'react';
+import { useSyncExternalStore } from 'react';
 import type { Build } from '../../../build/build.ts';
 import type { SightTable } from '../../../car/table.ts';
 import type { Remedy } from '../../../score/remedy/remedy.ts';
 import { useViewing } from '../../live/viewing.ts';
-import { useBench } from '../../store.ts';
+import { useBench, useWork } from '../../store.ts';
 import { todayHere } from '../compared.ts';
 import type { Mended, ToMend } from './suggesting.ts';
 
@@ -65,20 +65,17 @@ useViewing.subscribe((now, before) => {
 
 /** Remedies for one finding, by its place in the alternative's evidence; none until found. */
 export function useRemedies(alternative: string, at: number): readonly Remedy[] {
-  const read = (): readonly Remedy[] | undefined => {
-    const { work } = useBench.getState();
-    return work === undefined ? undefined : known.get(work.build)?.get(alternative)?.[at];
-  };
-  const [, refresh] = useState(0);
-  useEffect(() => {
-    const listener = (): void => refresh((count) => count + 1);
-    listeners.add(listener);
-    searchOnceCalm();
-    return () => {
-      listeners.delete(listener);
-    };
-  }, []);
-  return read() ?? none;
+  const { build } = useWork();
+  const read = (): readonly Remedy[] => known.get(build)?.get(alternative)?.[at] ?? none;
+  return useSyncExternalStore(listen, read);
 }
 
 const none: readonly Remedy[] = [];
+
+function listen(listener: () => void): () => void {
+  listeners.add(listener);
+  searchOnceCalm();
+  return () => {
+    listeners.delete(listener);
+  };
+}
