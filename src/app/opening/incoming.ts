@@ -60,10 +60,16 @@ export async function bringFile(file: File): Promise<void> {
 
 /** Takes text that was pasted; whether it is any of ours. */
 export async function bringText(text: string): Promise<boolean> {
-  if (!/^\s*\{/.test(text)) return false;
-  await openWhenRead('What was pasted', readText(text, 'What was pasted'));
+  const name = 'What was pasted';
+  if (/^\s*\{/.test(text)) await openWhenRead(name, readText(text, name));
+  else if (looksLikeTable(text)) await bringRack(text, name);
+  else return false;
   return true;
 }
+
+/** Lines of a spreadsheet or of CSV: at least two, the first with several columns. */
+const looksLikeTable = (text: string): boolean =>
+  /^[^\n]*(\t|[;,][^\n]*[;,])[^\n]*\n[^\n]*\S/.test(text);
 
 const isTable = ({ name, type }: File): boolean =>
   /\.(csv|tsv)$/i.test(name) || type === 'text/csv' || type === 'text/tab-separated-values';
@@ -81,9 +87,10 @@ async function readFile(file: File): Promise<FreshWork | undefined> {
     const expected = `no more than ${mostBuildBytes / 1e6} MB`;
     throw refusal(found, expected, 'Check that this is the file you meant.', file.name);
   }
-  const text = await file.text();
-  if (!isTable(file)) return readText(text, file.name);
-  await bringRack(text, file.name);
+  if (!isTable(file)) return readText(await file.text(), file.name);
+  // Spreadsheets save in letters of several kinds, which the rack's own reading knows.
+  const { bringRackFile } = await import('../rack/files/bring.ts');
+  await bringRackFile(file);
   return undefined;
 }
 
@@ -110,12 +117,10 @@ async function readText(text: string, name: string): Promise<FreshWork | undefin
   return undefined;
 }
 
-type RackFiles = { readonly bringRack: (text: string, name: string) => void };
-const rackFiles = import.meta.glob<RackFiles>('../rack/files/bring.ts');
-
 /** Hands a rack to the dialog that says what would come of it. */
 async function bringRack(text: string, name: string): Promise<void> {
-  for (const fetched of Object.values(rackFiles)) (await fetched()).bringRack(text, name);
+  const rackFiles = await import('../rack/files/bring.ts');
+  rackFiles.bringRack(text, name);
 }
 
 /** Told from the first field that says it, without reading it all. */

@@ -22,12 +22,12 @@ export function outcomeInWords({ touched, merged, worn }: Outcome): string[] {
     ...said(over, `${over === 1 ? 'finds' : 'find'} no room: a rack holds 20,000.`),
     ...said(
       retold,
-      `of this rack ${retold === 1 ? 'shares a bottle that is' : 'share bottles that are'} now told as they come in.`,
+      `of this rack ${retold === 1 ? 'shares a bottle that is' : 'share bottles that are'} now told as the newcomers tell them.`,
     ),
     ...(worn === 0
       ? []
       : [
-          `${countOf(worn)} of these ${worn === 1 ? 'is' : 'are'} in the open build and change there too.`,
+          `${countOf(worn)} of these ${worn === 1 ? 'is' : 'are'} in the open build and ${worn === 1 ? 'changes' : 'change'} there too.`,
         ]),
   ];
 }
