@@ -7,7 +7,6 @@ import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
 import { nameFault } from '../pieces/naming.ts';
 import { useBench, useRacks, useWork } from '../store.ts';
-import { bringIntoSight } from '../table/place.ts';
 import { BenchNotes } from './about/BenchNotes.tsx';
 import { Origin } from './about/Origin.tsx';
 import { ColourWays } from './colour/ColourWays.tsx';
@@ -35,10 +34,6 @@ export function FinishEditor({ rack, finish, onClose }: FinishEditorProps) {
   useEffect(() => {
     if (isGone) onClose();
   }, [isGone, onClose]);
-  useEffect(() => {
-    const first = useBench.getState().work?.build.alternatives[0];
-    return first && bringIntoSight(first.id);
-  }, []);
   useEffect(() => {
     // By keyboard one begins with the name; under a finger that would raise the keyboard at once.
     if (!window.matchMedia('(pointer: fine)').matches) return;

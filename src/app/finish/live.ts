@@ -3,8 +3,14 @@
  * the open build where that holds it, as one undo step. What may not stand is told and left out.
  */
 import { useMemo } from 'react';
-import { type Build, type EmbeddedFinish, finishesByRef } from '../../build/build.ts';
-import { embed, replaceFinish } from '../../build/edit/finish.ts';
+import {
+  assignmentOf,
+  type Build,
+  type EmbeddedFinish,
+  type FinishRef,
+  finishesByRef,
+} from '../../build/build.ts';
+import { replaceFinish } from '../../build/edit/finish.ts';
 import { faultIn } from '../../finish/edit/admit.ts';
 import type { Finish } from '../../finish/finish.ts';
 import { putFinish } from '../../finish/rack/edit.ts';
@@ -101,17 +107,10 @@ export function takeBackTo(remembered: ReturnType<typeof useBench.getState>): vo
 }
 
 /** Parts of the build that wear the finish, with the positions of the alternatives they do so on. */
-export function wearersOf(build: Build, ref: string): { name: string; on: number[] }[] {
-  return build.parts.flatMap((part) => {
-    if (part.absent) return [];
-    const usual = 'candidates' in part ? part.candidates[0] : part.finish;
-    const on = build.alternatives.flatMap(({ choices }, at) =>
-      (choices[part.id] ?? usual) === ref ? [at] : [],
-    );
-    return on.length === 0 ? [] : [{ name: part.name, on }];
+export function wearersOf(build: Build, ref: FinishRef): { name: string; on: number[] }[] {
+  const worn = build.alternatives.map((alternative) => assignmentOf(build, alternative));
+  return build.parts.flatMap(({ id, name }) => {
+    const on = worn.flatMap((assignment, at) => (assignment.get(id) === ref ? [at] : []));
+    return on.length === 0 ? [] : [{ name, on }];
   });
 }
-
-/** Whether the build holds the finish at all. */
-export const isIn = (build: Build, finish: EmbeddedFinish): boolean =>
-  embed(build, finish) === build;

@@ -43,9 +43,9 @@ export const chemistryNames: Readonly<Record<Chemistry, string>> = {
 /** `10 min – 2 h`, `24–48 h`, `7–14 days`. */
 export function spanOf([low, high]: readonly [number, number], unit: 'min' | 'h' | 'days'): string {
   const asHours = unit === 'min' && high >= 60;
-  if (!asHours) return `${low}–${high} ${unit}`;
+  if (!asHours) return `${low}–${high}\u00a0${unit}`;
   const hours = (minutes: number): string =>
-    minutes < 60 ? `${minutes} min` : `${Number((minutes / 60).toFixed(1))} h`;
+    minutes < 60 ? `${minutes}\u00a0min` : `${Number((minutes / 60).toFixed(1))}\u00a0h`;
   return `${hours(low)} – ${hours(high)}`;
 }
 

@@ -22,6 +22,9 @@ export const FilmFields = ({ chemistry, coats, onChange, coatsHint }: FilmFields
       value={chemistry}
       choices={choices}
       onChoose={(chosen) => onChange({ chemistry: chosen })}
+      hint={
+        chemistry === 'urethane' ? 'Holds isocyanates: see what to mind at the bench.' : undefined
+      }
     />
     <Field
       label="Coats"
