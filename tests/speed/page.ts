@@ -5,12 +5,13 @@
 import { changeRows } from './change.ts';
 import type { Row } from './row.ts';
 import { firstPageScripts, packedBytes } from './scripts.ts';
+import { searchRows } from './search.ts';
 
 const limitBytes = 160_000;
 
 /** Size and speed of the built page. */
 export async function pageRows(): Promise<Row[]> {
-  return [scriptRow(), ...(await changeRows())];
+  return [scriptRow(), ...(await changeRows()), ...(await searchRows())];
 }
 
 function scriptRow(): Row {

@@ -37,7 +37,7 @@ interface SpoonRowsProps {
 
 /** Least width of a spoon, and the height of a row until it has been measured, rem. */
 const narrowestRem = 15.5;
-const rowRem = 3.3;
+const rowRem = 3.6;
 
 /** A list of spoons that scrolls within itself. */
 export function SpoonRows(props: SpoonRowsProps) {
@@ -52,7 +52,7 @@ export function SpoonRows(props: SpoonRowsProps) {
     count: Math.ceil(finishes.length / columns),
     getScrollElement: () => box.current,
     estimateSize: () => rowRem * remPx,
-    overscan: 2,
+    overscan: 1,
   });
   const shown = useRef(asked);
   useLayoutEffect(() => {

@@ -133,8 +133,8 @@ describe('nearness', () => {
     noteLab(flat, at, lab);
   });
   // The formula knows no white, so D65 values go through that library's D50 Lab unchanged.
-  const oracle = (one: Lab, other: Lab): number =>
-    new Color('lab', [...one]).deltaE(new Color('lab', [...other]), '2000');
+  const colourOf = (lab: Lab) => new Color('lab', [lab[0], lab[1], lab[2]]);
+  const oracle = (one: Lab, other: Lab): number => colourOf(one).deltaE(colourOf(other), '2000');
 
   it('is CIEDE2000 of every finish, the nearest first, as a second library has it', () => {
     for (const target of [asLab(50, 0, 0), asLab(28, 40, -60), asLab(81, -3, 70)]) {
