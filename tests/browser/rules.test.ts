@@ -136,6 +136,7 @@ describe('writing a rule by keyboard alone', () => {
     await add(page);
     expect((await sentences(page)).at(-1)).toContain('Stripes must wear the same as Mirrors.');
     const row = section(page).locator('.rule').last();
+    expect(await row.textContent()).not.toContain('cannot hold together');
     expect(await row.textContent()).toContain('Broken by A: they differ: Stripes in Oyster');
     await expect.poll(() => total(page).textContent()).toContain(keepers(withRules(alike)));
     expect(await page.getByRole('list', { name: 'Rules broken' }).count()).toBe(3);
@@ -260,6 +261,9 @@ describe('rules that cannot hold together', () => {
     expect(await total(page).textContent()).toContain('none keeps the rules');
     expect(await clash.locator('.clash-rules').textContent()).toMatch(
       /Rule 4: Mirrors, Dashboard and Seat piping must all wear the same\..*Rule 5: At most 0 bottles/,
+    );
+    expect(await section(page).locator('.rule').last().textContent()).toContain(
+      'It cannot hold together with rule 4.',
     );
     expect(await clash.locator('.argument').textContent()).toContain('left for them: Marigold.');
     const left = countKeeping(demo, [...without.rules, none]);

@@ -82,7 +82,7 @@ export function RuleForm({ onDone }: { onDone: (at: number | undefined) => void 
           {changing === undefined ? 'Add this rule' : 'Change the rule'}
         </button>
         <button type="button" className="button" onClick={leave}>
-          {changing === undefined ? 'No rule' : 'Leave it as it was'}
+          {changing === undefined ? 'Never mind' : 'Leave it as it was'}
         </button>
       </div>
     </form>

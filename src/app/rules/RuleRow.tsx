@@ -14,6 +14,8 @@ interface RuleRowProps {
   /** Position in the build, from 0. */
   readonly at: number;
   readonly breaches: readonly Breach[];
+  /** What it cannot hold together with, in words. */
+  readonly clash: string | undefined;
   /** Hears that the rule has gone. */
   readonly onGone: () => void;
 }
@@ -27,7 +29,7 @@ function takeOut(at: number): void {
 }
 
 /** A row of the list; pointing at it lights its parts. */
-export function RuleRow({ rule, at, breaches, onGone }: RuleRowProps) {
+export function RuleRow({ rule, at, breaches, clash, onGone }: RuleRowProps) {
   const { build } = useWork();
   const parts = partsNamed(rule);
   const isLit = useIsLit(parts);
@@ -41,6 +43,7 @@ export function RuleRow({ rule, at, breaches, onGone }: RuleRowProps) {
           <span className="unseen">Rule {at + 1}: </span>
           <Sentence rule={rule} />
         </p>
+        {clash === undefined ? null : <p className="rule-breach">{clash}</p>}
         <Standing build={build} rule={rule} breaches={breaches} />
       </div>
       <div className="rule-tools">

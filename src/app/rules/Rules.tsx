@@ -11,7 +11,7 @@ import { RuleForm } from './RuleForm.tsx';
 import { RuleRow } from './RuleRow.tsx';
 import './rules.css';
 import { startRule, useRuling } from './ruling.ts';
-import { breachesIn } from './standing.ts';
+import { breachesIn, clashWords } from './standing.ts';
 import type { Thought } from './thinking.ts';
 import { useThought } from './thought.ts';
 import { needsScores } from './Would.tsx';
@@ -73,6 +73,7 @@ export function Rules() {
                   rule={rule}
                   at={at}
                   breaches={breaches[at] ?? []}
+                  clash={clashWords(thought?.clash?.rules, at)}
                   onGone={() => focusOn(undefined)}
                 />
               ),

@@ -7,7 +7,7 @@ import { listed } from '../../build/rule.ts';
 import { useRuleFacts } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
 import { Sentence } from './Sentence.tsx';
-import { breachesIn, idleWords, togetherByReason } from './standing.ts';
+import { breachesIn, clashWords, idleWords, togetherByReason } from './standing.ts';
 import type { Thought } from './thinking.ts';
 import { useThought } from './thought.ts';
 
@@ -79,14 +79,7 @@ function leaving(rule: Rule, before: Thought | undefined, after: Thought | undef
     : `${left}; without it ${now.toLocaleString('en-GB')} keep the rules.`;
 }
 
-/** Which rules it clashes with, by number. */
-function clashing(rules: readonly number[], at: number): string {
-  const others = rules.filter((rule) => rule !== at).map((rule) => String(rule + 1));
-  if (!rules.includes(at)) {
-    return `Other rules clash already: ${listed(others)}. Mend those first.`;
-  }
-  if (others.length === 0) return 'No combination of the candidates keeps it.';
-  return others.length === 1
-    ? `It cannot hold together with rule ${others[0]}.`
-    : `It cannot hold together with rules ${listed(others)}.`;
-}
+/** Which rules it clashes with, or that others clash without it. */
+const clashing = (rules: readonly number[], at: number): string =>
+  clashWords(rules, at) ??
+  `Rules ${listed(rules.map((rule) => String(rule + 1)))} cannot hold as it is; mend those first.`;

@@ -88,18 +88,19 @@ export function ruleFrom(draft: Draft): { readonly rule: Rule } | { readonly mis
   const parts = draft.parts.filter((part) => part !== '');
   const [first = '', second = ''] = draft.parts;
   const areTwo = first !== '' && second !== '';
+  const lacking = parts.length === 0 ? 'two parts' : 'the other part';
   switch (kind) {
     case 'same':
-      return parts.length < 2 ? { missing: 'two parts' } : { rule: { kind, parts } };
+      return parts.length < 2 ? { missing: lacking } : { rule: { kind, parts } };
     case 'if-then': {
-      if (!areTwo) return { missing: 'two parts' };
+      if (!areTwo) return { missing: lacking };
       if (finishes[0] === '') return { missing: 'the finish of the first part' };
       if (oneOf.length === 0) return { missing: 'a finish that the second part must wear' };
       const when = { part: first, finish: finishes[0] };
       return { rule: { kind, when, wants: { part: second, oneOf: [...oneOf] } } };
     }
     case 'never-together':
-      if (!areTwo) return { missing: 'two parts' };
+      if (!areTwo) return { missing: lacking };
       if (finishes.includes('')) return { missing: 'a finish for each of the two' };
       return {
         rule: {

@@ -27,7 +27,7 @@ export function breachesIn(build: Build, facts: readonly RuleFacts[]): Breach[][
   return breaches;
 }
 
-/** Letters named before the rest is counted. */
+/** Letters or numbers named before the rest is counted. */
 const mostLetters = 8;
 
 /** `A, B and C`, or the first few and how many more. */
@@ -41,6 +41,15 @@ export function togetherByReason(breaches: readonly Breach[]): { letters: string
   const byReason = new Map<string, string[]>();
   for (const { letter, why } of breaches) byReason.set(why, [...(byReason.get(why) ?? []), letter]);
   return [...byReason].map(([why, letters]) => ({ letters: lettersInWords(letters), why }));
+}
+
+/** Which others a rule cannot hold together with, by number; undefined where it stands apart. */
+export function clashWords(clash: readonly number[] | undefined, at: number): string | undefined {
+  if (clash === undefined || !clash.includes(at)) return undefined;
+  const others = clash.filter((rule) => rule !== at).map((rule) => String(rule + 1));
+  if (others.length === 0) return 'No combination of the candidates keeps it.';
+  const which = `${others.length === 1 ? 'rule' : 'rules'} ${lettersInWords(others)}`;
+  return `It cannot hold together with ${which}.`;
 }
 
 /** Why a rule says nothing on this model, or less than it seems to; undefined where it does. */

@@ -84,9 +84,9 @@ function sentenceOf(build: Build, names: Names, group: readonly Step[], now: Dom
     }
     case 'most-finishes':
     case 'most-new-bottles':
-      return step.part === undefined
-        ? `${certainties(build, names, rule, now)}: more than ${rule.count} (${by}).`
-        : `${certainties(build, names, rule, now)}, and ${rule.count} ${rule.count === 1 ? 'is' : 'are'} the most (${by}); ${left}.`;
+      return `${certainties(build, names, rule, now)}, and ${by} allows ${rule.count === 0 ? 'none' : rule.count}${
+        step.part === undefined ? '' : `; ${left}`
+      }.`;
     default:
       throw new RangeError(`${rule.kind} is no rule about choices`);
   }
