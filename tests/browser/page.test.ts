@@ -164,9 +164,12 @@ describe('changing a finish', () => {
       .check({ force: true });
     await page.keyboard.press('Escape');
     const changed = await overallOf(page, 'B');
+    await page.locator('[data-kept="kept"]').waitFor();
     await page.reload({ waitUntil: 'commit' });
     await page.locator('.car svg').first().waitFor();
     expect(await overallOf(page, 'B')).toBe(changed);
+    // The demo as it was made lies at the end of the builds.
+    await page.getByRole('button', { name: 'Builds…' }).click();
     await page.getByRole('button', { name: /demo again/ }).click();
     await expect.poll(() => overallOf(page, 'B')).not.toBe(changed);
   });

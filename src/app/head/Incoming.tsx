@@ -1,12 +1,14 @@
 /** Files and text that are dropped or pasted anywhere, and what was wrong with the last. */
-import { useEffect, useState } from 'react';
-import { bringFile, bringText, refusalRead, useIncoming } from '../opening/incoming.ts';
-import { Problems } from './Problems.tsx';
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { bringFiles, bringPasted } from '../opening/bring.ts';
+import { refusalRead, useRefused } from '../opening/refused.ts';
 import { isTyping } from './typing.ts';
+
+const Problems = lazy(async () => ({ default: (await import('./Problems.tsx')).Problems }));
 
 /** The drop target while a file hangs over the page, and the dialog of problems. */
 export function Incoming() {
-  const refused = useIncoming((incoming) => incoming.refused);
+  const refused = useRefused((last) => last.refused);
   const isOver = useDrop();
   useEffect(() => {
     document.addEventListener('paste', onPaste);
@@ -16,20 +18,17 @@ export function Incoming() {
     <>
       {isOver ? <p className="drop">Let go to open this file</p> : null}
       {refused === undefined ? null : (
-        <Problems
-          key={refused.turn}
-          name={refused.name}
-          problems={refused.problems}
-          onClose={() => refusalRead(refused.turn)}
-        />
+        <Suspense fallback={null}>
+          <Problems
+            key={refused.turn}
+            name={refused.name}
+            problems={refused.problems}
+            onClose={() => refusalRead(refused.turn)}
+          />
+        </Suspense>
       )}
     </>
   );
-}
-
-/** One after the other, each an undo step of its own. */
-async function bringFiles(files: readonly File[]): Promise<void> {
-  for (const file of files) await bringFile(file);
 }
 
 function onPaste(event: ClipboardEvent): void {
@@ -41,7 +40,7 @@ function onPaste(event: ClipboardEvent): void {
   if (files.length > 0) {
     event.preventDefault();
     void bringFiles(files);
-  } else void bringText(text);
+  } else if (text !== '') void bringPasted(text);
 }
 
 /** Whether a file hangs over the page; dropping it opens it. */

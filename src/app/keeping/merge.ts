@@ -1,7 +1,7 @@
 /**
  * What has changed between two states of the racks, and what do other racks look like with the same
  * changes? So two tabs can both change racks: of each finish the change that came last counts, and
- * a rack that one tab has taken away while the other changed it stays.
+ * a rack that one tab takes away while the other changes it stays, whichever came first.
  *
  * Racks in and out; bottles are told alike throughout a rack, as the finishes changed last tell
  * them. `withChanges(before, changesBetween(before, after))` equals `after`.
@@ -22,7 +22,8 @@ export interface RackChanges {
 }
 export interface Changes {
   readonly changed: ReadonlyMap<string, RackChanges>;
-  readonly removed: ReadonlySet<string>;
+  /** Racks that were taken away, as they were then. */
+  readonly removed: ReadonlyMap<string, Rack>;
   /** Ids of the racks in their order, where it has changed. */
   readonly order: readonly string[] | undefined;
 }
@@ -33,7 +34,7 @@ interface Named {
 }
 
 const isSame = (one: unknown, other: unknown): boolean =>
-  one === other || JSON.stringify(one) === JSON.stringify(other);
+  one === other || (other !== undefined && JSON.stringify(one) === JSON.stringify(other));
 const byId = <T extends Named>(all: readonly T[]): Map<string, T> =>
   new Map(all.map((one) => [one.id, one]));
 const idsOf = (all: readonly Named[]): string[] => all.map(({ id }) => id);
@@ -48,7 +49,8 @@ export function changesBetween(before: Racks, after: Racks): Changes {
     const change = changeOf(were.get(rack.id), rack);
     if (change !== undefined) changed.set(rack.id, change);
   }
-  return { changed, removed: missingFrom(are, before), order: newOrder(before, after) };
+  const removed = byId(before.filter(({ id }) => !are.has(id)));
+  return { changed, removed, order: newOrder(before, after) };
 }
 
 /** Whether nothing has changed. */
@@ -92,7 +94,8 @@ export function withChanges(racks: Racks, changes: Changes): Racks {
   if (isNothing(changes)) return racks;
   const known = new Set(idsOf(racks));
   const stay = racks
-    .filter(({ id }) => !changes.removed.has(id))
+    // One that was changed meanwhile is another than the one that was taken away.
+    .filter((rack) => !isSame(rack, changes.removed.get(rack.id)))
     .map((rack) => {
       const change = changes.changed.get(rack.id);
       return change === undefined ? rack : withRackChanges(rack, change);

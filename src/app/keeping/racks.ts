@@ -82,9 +82,8 @@ async function bringTogether(): Promise<void> {
     if (shelf === undefined || now === undefined) return;
     const own = changesBetween(shelf.racks, now);
     const known: Shelf = { ...shelf, racks: now };
-    const met = isNothing(own)
-      ? await takeInRacks(known)
-      : await keepRackChanges(shelf, known, own);
+    const written = isNothing(own) ? known : await keepRackChanges(shelf, known, own);
+    const met = await takeInRacks(written);
     if (!isNothing(own)) tellTabs({ kind: 'racks' });
     shelf = met;
     takeIn(now, met.racks);

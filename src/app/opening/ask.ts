@@ -1,5 +1,5 @@
 /** Which file? The browser's own dialog, asked for from anywhere on the page. */
-import { bringFile } from './incoming.ts';
+import { bringFiles } from './bring.ts';
 
 /** Lets the builder choose a file, and opens it. Only while a press is being answered. */
 export function askForFile(): void {
@@ -11,8 +11,7 @@ export function askForFile(): void {
   input.ariaLabel = 'File to open';
   const leave = (): void => input.remove();
   input.addEventListener('change', () => {
-    const file = input.files?.[0];
-    if (file !== undefined) void bringFile(file);
+    void bringFiles([...(input.files ?? [])]);
     leave();
   });
   input.addEventListener('cancel', leave);

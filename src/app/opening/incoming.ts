@@ -3,22 +3,12 @@
  * a rack is handed to the rack's own dialog, anything else is refused in plain words. Whatever was
  * open stays untouched until something could be read whole, and one undo away after that.
  */
-import { create } from 'zustand';
 import { mostBuildBytes } from '../../build/file.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
 import { clear } from '../overlay/overlay.ts';
 import { open } from '../store.ts';
+import { useRefused } from './refused.ts';
 import { type FreshWork, workFrom } from './start.ts';
-
-export interface Refused {
-  readonly name: string;
-  readonly problems: readonly Problem[];
-  /** Which opening it answers, so that each refusal gets a dialog of its own. */
-  readonly turn: number;
-}
-export const useIncoming = create<{ readonly refused: Refused | undefined }>()(() => ({
-  refused: undefined,
-}));
 
 let latest = 0;
 
@@ -32,20 +22,16 @@ export async function openWhenRead(
   try {
     const found = await work;
     if (turn !== latest || found === undefined) return false;
-    useIncoming.setState({ refused: undefined });
+    useRefused.setState({ refused: undefined });
     clear();
     open(found);
     return true;
   } catch (error) {
     if (turn === latest)
-      useIncoming.setState({ refused: { name, problems: problemsIn(error), turn } });
+      useRefused.setState({ refused: { name, problems: problemsIn(error), turn } });
     return false;
   }
 }
-
-/** The refusal was read. */
-export const refusalRead = (turn: number): void =>
-  useIncoming.setState(({ refused }) => (refused?.turn === turn ? { refused: undefined } : {}));
 
 const problemsIn = (error: unknown): readonly Problem[] => {
   if (error instanceof InputError) return error.problems;
@@ -58,13 +44,11 @@ export async function bringFile(file: File): Promise<void> {
   await openWhenRead(file.name, readFile(file));
 }
 
-/** Takes text that was pasted; whether it is any of ours. */
-export async function bringText(text: string): Promise<boolean> {
+/** Takes text that was pasted; any that is none of ours is left alone. */
+export async function bringText(text: string): Promise<void> {
   const name = 'What was pasted';
   if (/^\s*\{/.test(text)) await openWhenRead(name, readText(text, name));
   else if (looksLikeTable(text)) await bringRack(text, name);
-  else return false;
-  return true;
 }
 
 /** Lines of a spreadsheet or of CSV: at least two, the first with several columns. */

@@ -76,6 +76,7 @@ export async function keepRackChanges(
       stamps === undefined ? after.racks.map(({ id }) => id) : [...changes.changed.keys()];
     const met = new Map(after.racks.map((rack) => [rack.id, rack]));
     const revisions = new Map(before.revisions);
+    for (const id of changes.removed.keys()) revisions.delete(id);
     for (const id of touched) {
       const revision = stored.get(id);
       const own = met.get(id)!;
@@ -92,9 +93,10 @@ export async function keepRackChanges(
       stored.set(id, fresh);
       await racks.put({ key: id, rack: next });
     }
-    for (const id of changes.removed) {
+    for (const id of changes.removed.keys()) {
+      // Changed elsewhere since, it stays, and is taken in again.
+      if (stored.get(id) !== before.revisions?.get(id)) continue;
       stored.delete(id);
-      revisions.delete(id);
       await racks.delete(id);
     }
     const order = inOrder(
@@ -118,7 +120,7 @@ export async function keepRackChanges(
 
 const onlyOf = ({ changed }: Changes, id: string): Changes => ({
   changed: new Map([...changed].filter(([one]) => one === id)),
-  removed: new Set(),
+  removed: new Map(),
   order: undefined,
 });
 
