@@ -48,8 +48,8 @@ export function App() {
       ref={(page) => page?.style.setProperty('--count', String(Math.max(1, staged)))}
     >
       <Grains />
-      <a className="skip" href="#parts-title">
-        To the part table
+      <a className="skip" href={area === 'rack' ? '#rack-title' : '#parts-title'}>
+        {area === 'rack' ? 'To the rack' : 'To the part table'}
       </a>
       <Head />
       <Notices />
