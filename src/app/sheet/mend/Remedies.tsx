@@ -7,13 +7,20 @@ import { type Remedy, withChanges } from '../../../score/remedy/remedy.ts';
 import { sayDone } from '../../pieces/said.ts';
 import { pointAt } from '../../pointing.ts';
 import { edit, endStep } from '../../store.ts';
-import type { MendingProps } from './Mending.tsx';
 import { previewOf, usePreviewing } from './previewing.ts';
 import { useRemedies } from './suggested.ts';
 import './mend.css';
 
+export interface RemediesProps {
+  readonly alternative: string;
+  /** Place of the finding in the evidence of the alternative's sheet. */
+  readonly at: number;
+  /** Only the first remedy, where room is short. */
+  readonly isBrief?: boolean;
+}
+
 /** The best remedy of a finding, and the others folded. */
-export function Remedies({ alternative, at, isBrief = false }: MendingProps) {
+export function Remedies({ alternative, at, isBrief = false }: RemediesProps) {
   const [first, ...others] = useRemedies(alternative, at);
   if (first === undefined) return null;
   return (
