@@ -266,7 +266,8 @@ describe('build files', () => {
     const dialog = page.getByRole('dialog');
     await dialog.getByText(/painted already: another finish means stripping/).waitFor();
     await dialog.getByText(/more finishes in this build/).click();
-    await dialog.getByRole('radio', { name: /^Marigold/ }).check({ force: true });
+    await dialog.getByRole('searchbox').fill('marigold');
+    await dialog.getByRole('option', { name: /^Marigold/ }).click();
     await page.keyboard.press('Escape');
     await page.getByText(/would have to be stripped/).waitFor();
     const text = (await savedText(page)).replace('"Dragonfly roadster"', '"With other calipers"');
@@ -311,8 +312,13 @@ describe('build files', () => {
     const before = await paintOf(page, 'A', 'stripe-left');
     await cell(page, 'Stripes', 'A').click();
     await page.getByText(/more finishes in this build/).click();
+    const candidates = page.getByRole('dialog').getByRole('radio');
+    const shown = await candidates.count();
     await page.getByRole('searchbox').fill('shade 8999');
-    await page.getByRole('radio', { name: /Shade 8999/ }).check({ force: true });
+    await page.getByRole('option', { name: /^Shade 8999/ }).click();
+    // What is tried from elsewhere moves none of the spoons.
+    expect(await candidates.count()).toBe(shown);
+    expect(await page.locator('.spoon').count()).toBeLessThan(200);
     await page.keyboard.press('Escape');
     expect(await paintOf(page, 'A', 'stripe-left')).not.toBe(before);
     await expect.poll(() => page.getByText(/stays ahead of|too close to call/i).count()).toBe(3);

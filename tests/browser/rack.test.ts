@@ -163,7 +163,7 @@ describe('ten thousand finishes', () => {
 describe('the spoon in the hand', () => {
   it('is put on a part of a car by keyboard alone, which undo takes back', async () => {
     const page = await atTheRack();
-    const before = await paintOf(page, 'B', 'mirror-left');
+    const before = await paintOf(page, 'B', 'mirrors');
     await page.locator('.filters').getByRole('searchbox').focus();
     await page.keyboard.type('barn door');
     await expect.poll(() => namesIn(page)).toEqual(['Barn door']);
@@ -177,10 +177,10 @@ describe('the spoon in the hand', () => {
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
     await page.getByText('Barn door is on Mirrors of B.').waitFor();
-    await expect.poll(() => paintOf(page, 'B', 'mirror-left')).not.toBe(before);
+    await expect.poll(() => paintOf(page, 'B', 'mirrors')).not.toBe(before);
     await page.getByText(/Worn by Mirrors of B/).waitFor();
     await page.locator('.said').getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => paintOf(page, 'B', 'mirror-left')).toBe(before);
+    await expect.poll(() => paintOf(page, 'B', 'mirrors')).toBe(before);
   });
 
   it('is dragged from the rack onto a car', async () => {

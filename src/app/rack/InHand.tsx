@@ -50,7 +50,7 @@ export function InHand({ finish, near }: InHandProps) {
   const isEmbedded = build.finishes.some((one) => refOf(one) === refOf(finish));
   const worn = wornBy(build, finish);
   return (
-    <aside className={isWhole ? 'in-hand is-whole' : 'in-hand'} aria-labelledby={titleId}>
+    <section className={isWhole ? 'in-hand is-whole' : 'in-hand'} aria-labelledby={titleId}>
       <div className="in-hand-spoon" {...carries(finish)}>
         <Bowl finish={finish} light={light} />
         <span className="swatch" style={{ background: look.hex }} title="Its colour as scored" />
@@ -121,7 +121,7 @@ export function InHand({ finish, near }: InHandProps) {
           </button>
         )}
       </div>
-    </aside>
+    </section>
   );
 }
 
