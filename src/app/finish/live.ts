@@ -10,6 +10,7 @@ import {
   type FinishRef,
   finishesByRef,
 } from '../../build/build.ts';
+import { changedAlike } from '../../build/edit/alike.ts';
 import { replaceFinish } from '../../build/edit/finish.ts';
 import { faultIn } from '../../finish/edit/admit.ts';
 import type { Finish } from '../../finish/finish.ts';
@@ -61,16 +62,26 @@ const inRacks = (racks: readonly Rack[], rack: string, finish: Finish): readonly
     ? racks.map((one) => (one.id === rack ? putFinish(one, finish) : one))
     : racks;
 
-/** Puts another finish in the place of the edited one, in rack and build. */
-function put({ rack, finish: id }: Edited, finish: Finish): void {
-  editAll(
-    ({ build, racks }) => ({
-      build: replaceFinish(build, `${rack}/${id}`, embeddedOf(rack, finish)),
-      racks: inRacks(racks, rack, finish),
-    }),
-    `finish/${rack}/${id}`,
-  );
+/** Puts another finish in the place of the edited one in its rack; the build's copy follows. */
+function put({ rack, finish: id }: Edited, before: Finish, after: Finish): void {
+  const ref = `${rack}/${id}`;
+  editAll(({ build, racks }) => {
+    const copy = finishesByRef(build).get(ref);
+    return {
+      racks: inRacks(racks, rack, after),
+      build: copy === undefined ? build : replaceFinish(build, ref, followed(copy, before, after)),
+    };
+  }, `finish/${ref}`);
 }
+
+/** The copy after the same change; where it said what the rack did, it stays one object with it. */
+function followed(copy: EmbeddedFinish, before: Finish, after: Finish): EmbeddedFinish {
+  const next = changedAlike(copy, before, after);
+  const whole = embeddedOf(copy.rack, after);
+  return JSON.stringify(sorted(next)) === JSON.stringify(sorted(whole)) ? whole : next;
+}
+const sorted = (finish: EmbeddedFinish) =>
+  Object.entries(finish).sort(([one], [other]) => (one < other ? -1 : 1));
 
 /** Reads the finish and changes it; undefined once it is gone. */
 export function useLive({ rack, finish: id }: Edited): Live | undefined {
@@ -83,7 +94,7 @@ export function useLive({ rack, finish: id }: Edited): Live | undefined {
       const next = to(now);
       if (next === now) return undefined;
       const fault = faultIn(next);
-      if (fault === undefined) put({ rack, finish: id }, next);
+      if (fault === undefined) put({ rack, finish: id }, now, next);
       return fault;
     };
     const takeAlone: Live['take'] = (to) => {
