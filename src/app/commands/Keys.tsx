@@ -1,9 +1,10 @@
 /** Every key the page knows, by where it counts. */
+import { scrollable } from '../pieces/scrollable.ts';
 import { keyGroups } from './keys.ts';
 
 /** Lists of keys. */
 export const Keys = () => (
-  <div className="keys">
+  <div className="keys" {...scrollable('Every key')}>
     {keyGroups.map(({ where, keys }) => (
       <section key={where}>
         <h3>{where}</h3>

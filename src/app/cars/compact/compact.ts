@@ -47,7 +47,9 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
         return;
       }
       const isBeyond = isAlways || scrolled >= Math.max(1, tall.whole - tall.compact);
-      const isWanted = askedAt !== undefined || element.querySelector(':focus-visible') !== null;
+      const isWanted =
+        askedAt !== undefined ||
+        element.querySelector(`:focus-visible:not([${asksForWhole}])`) !== null;
       if (isWanted && (isBeyond || scrolled > 0)) show('grown');
       else show(isBeyond ? 'compact' : 'whole');
     };
