@@ -7,13 +7,11 @@ import { Letter } from '../pieces/Letter.tsx';
 import { edit, endStep } from '../store.ts';
 import './names.css';
 
-/** Letter and name; `isMovable` where the arrow keys may change the order. */
+/** Letter and name. */
 export function AlternativeName({
   staged: { alternative, letter, at },
-  isMovable = false,
 }: {
   readonly staged: Staged;
-  readonly isMovable?: boolean;
 }) {
   const move = (event: KeyboardEvent<HTMLElement>): void => {
     const way = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -28,12 +26,10 @@ export function AlternativeName({
       type="button"
       className="alternative-name"
       aria-haspopup="dialog"
-      title={`Name, note and place${isMovable ? '; Shift with an arrow key moves it' : ''}`}
+      title={`${alternative.name}: name, note and place; Shift with an arrow key moves it`}
       onClick={() => lay({ kind: 'alternative', alternative: alternative.id })}
-      {...(isMovable && {
-        onKeyDown: move,
-        'aria-keyshortcuts': 'Shift+ArrowLeft Shift+ArrowRight',
-      })}
+      onKeyDown={move}
+      aria-keyshortcuts="Shift+ArrowLeft Shift+ArrowRight"
     >
       <Letter letter={letter} /> <bdi>{alternative.name}</bdi>
     </button>

@@ -53,7 +53,7 @@ export function PartTable() {
               <th scope="col">Part</th>
               {staged.map((one) => (
                 <th key={one.alternative.id} scope="col">
-                  <AlternativeName staged={one} isMovable />
+                  <AlternativeName staged={one} />
                 </th>
               ))}
             </tr>

@@ -1,0 +1,417 @@
+/**
+ * A builder's own build: from an empty bench to score sheets, by mouse and by keyboard alone; parts
+ * marked, left off, taken apart and sprayed together; alternatives added, moved and taken out; any
+ * two of them compared. Needs `npm run build`.
+ */
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { desktop, type OpenPage, phone, startBrowser, visit } from './browser.ts';
+import { dropFile } from './drop.ts';
+import { type Host, serve } from './serve.ts';
+
+const built = fileURLToPath(new URL('../../dist/app/', import.meta.url));
+let browser: Browser;
+let host: Host;
+let opened: OpenPage;
+
+beforeAll(async () => {
+  if (!existsSync(`${built}index.html`)) throw new Error('dist/app is missing: npm run build');
+  [browser, host] = await Promise.all([startBrowser(), serve(built, '/some/where/')]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await host?.close();
+});
+afterEach(async () => {
+  expect(opened.errors).toEqual([]);
+  expect(opened.strangers).toEqual([]);
+  await opened.page.context().close();
+});
+
+const start = async (screen = desktop): Promise<Page> => {
+  opened = await visit(browser, host.url, screen);
+  return opened.page;
+};
+const button = (within: Page | Locator, name: string | RegExp): Locator =>
+  within.getByRole('button', { name, exact: typeof name === 'string' });
+const carOf = (page: Page, letter: string): Locator =>
+  page.getByRole('article', { name: `Alternative ${letter}`, exact: true });
+const letters = (page: Page): Promise<string[]> => page.locator('.car .letter').allTextContents();
+const paintOf = (page: Page, letter: string, part: string): Promise<string> =>
+  carOf(page, letter)
+    .locator(`svg [data-part="${part}"]`)
+    .first()
+    .evaluate((path) => getComputedStyle(path).fill);
+const named = (page: Page): Promise<string[]> =>
+  page.locator('.part-table thead .alternative-name').allTextContents();
+/** The card of a part, opened from the words beneath its name in the table. */
+async function cardOf(page: Page, part: string): Promise<Locator> {
+  await button(page, new RegExp(`the card of ${part}$`)).click();
+  const card = page.getByRole('dialog', { name: part, exact: true });
+  await card.waitFor();
+  return card;
+}
+const done = (card: Locator): Promise<void> => button(card, 'Done').click();
+const undo = (page: Page): Promise<void> =>
+  button(page.locator('.head-tools'), 'Undo').first().click();
+/** Finds a spoon by its name and presses it. */
+async function pick(within: Locator, finish: string): Promise<void> {
+  await within.getByRole('searchbox').fill(finish);
+  await within
+    .getByRole('option', { name: new RegExp(finish) })
+    .first()
+    .click();
+}
+async function newBuild(page: Page): Promise<Locator> {
+  await page.evaluate(() => window.scrollTo(0, 0));
+  if (await button(page, 'More').isVisible()) await button(page, 'More').click();
+  await button(page, 'New…').last().click();
+  const dialog = page.getByRole('dialog', { name: 'New build' });
+  await dialog.waitFor();
+  return dialog;
+}
+
+describe('from an empty bench to score sheets', () => {
+  it('by mouse: a blank roadster, two parts painted, one open, two accents compared', async () => {
+    const page = await start();
+    const dialog = await newBuild(page);
+    await dialog.getByRole('textbox', { name: 'Name' }).fill('Kit from the cupboard');
+    await dialog.getByRole('radio', { name: '1:43' }).check({ force: true });
+    await button(dialog, 'Begin this build').click();
+    await page.getByRole('heading', { name: 'Kit from the cupboard' }).waitFor();
+    await page.getByText('1:43').first().waitFor();
+    await page.getByText('0 of 3 answered').waitFor();
+
+    await button(page, 'Mark what is painted…').click();
+    const list = page.getByRole('dialog', { name: 'All parts' });
+    for (const part of ['Body', 'Engine cover']) await list.getByLabel(`Tick ${part}`).check();
+    await button(list, /^Choose what/).click();
+    await pick(list, 'Dragonfly');
+    await button(list, 'Painted already').click();
+    await list.getByLabel('Tick Stripes', { exact: true }).check();
+    await button(list, 'Open').click();
+    await done(list);
+    await page.getByText('1 of 3 answered').waitFor();
+
+    await button(page, 'Candidates for Stripes…').click();
+    const card = page.getByRole('dialog', { name: 'Stripes' });
+    await button(card, 'Add candidates…').click();
+    for (const finish of ['Oyster', 'Marigold']) await pick(card, finish);
+    // The primer only stood for a choice to come.
+    const candidates = card.getByRole('list', { name: 'Candidates of Stripes' });
+    expect(await candidates.locator('.handle-name').allTextContents()).toEqual([
+      'Oyster',
+      'Marigold',
+    ]);
+    await button(card, /^Add an alternative with it/).click();
+    await done(card);
+
+    await page.getByText(/all answered/).waitFor();
+    expect(await letters(page)).toEqual(['A', 'B']);
+    expect(await paintOf(page, 'A', 'stripe-left')).not.toBe(
+      await paintOf(page, 'B', 'stripe-left'),
+    );
+    expect(await paintOf(page, 'A', 'body')).toBe(await paintOf(page, 'B', 'body'));
+    expect(await page.getByRole('article', { name: /^Score sheet/ }).count()).toBe(2);
+    await expect
+      .poll(() => page.getByText(/stays ahead of|too close to call/i).count())
+      .toBeGreaterThan(0);
+    await button(page, 'Put these questions away').click();
+    expect(await page.locator('.questions').count()).toBe(0);
+  });
+
+  it('by keyboard alone', async () => {
+    const page = await start();
+    const { keyboard } = page;
+    await reach(page, /^New…/);
+    await keyboard.press('Enter');
+    await page.getByRole('dialog', { name: 'New build' }).waitFor();
+    // The name has the focus already, and Enter begins.
+    await keyboard.type('Typed in');
+    await keyboard.press('Enter');
+    await page.getByRole('heading', { name: 'Typed in' }).waitFor();
+
+    await reach(page, /^Mark what is painted/);
+    await keyboard.press('Enter');
+    await page.getByRole('dialog', { name: 'All parts' }).waitFor();
+    await reach(page, /^Tick Body/);
+    await keyboard.press('Space');
+    await reach(page, /^Painted already/);
+    await keyboard.press('Enter');
+    await reach(page, /^Tick Mirrors/, true);
+    await keyboard.press('Space');
+    await reach(page, /^Open$/);
+    await keyboard.press('Enter');
+    await keyboard.press('Escape');
+    await page.getByText('1 of 3 answered').waitFor();
+
+    await reach(page, /^Candidates for Mirrors/);
+    await keyboard.press('Enter');
+    await page.getByRole('dialog', { name: 'Mirrors' }).waitFor();
+    await reach(page, /^Add candidates/);
+    await keyboard.press('Enter');
+    for (const finish of ['Oyster', 'Marigold']) {
+      await page.getByRole('searchbox').waitFor();
+      await reach(page, /^Find/, true);
+      await keyboard.press('Control+A');
+      await keyboard.type(finish);
+      await page
+        .getByRole('option', { name: new RegExp(finish) })
+        .first()
+        .waitFor();
+      await reach(page, /^Candidates of Mirrors/);
+      await keyboard.press('Enter');
+    }
+    await reach(page, /^Add an alternative with it/);
+    await keyboard.press('Enter');
+    await keyboard.press('Escape');
+    await page.getByText(/all answered/).waitFor();
+    expect(await paintOf(page, 'A', 'mirrors')).not.toBe(await paintOf(page, 'B', 'mirrors'));
+    expect(await page.getByRole('article', { name: /^Score sheet/ }).count()).toBe(2);
+
+    // The order changes by Shift and an arrow key.
+    const before = await named(page);
+    await reach(page, /^B Marigold mirrors/);
+    await keyboard.press('Shift+ArrowLeft');
+    await expect.poll(() => named(page)).not.toEqual(before);
+    expect((await named(page))[0]).toMatch(/^A Marigold mirrors/);
+  });
+
+  it('in the demo’s shape: nothing painted, its open parts and rules kept', async () => {
+    const page = await start();
+    const dialog = await newBuild(page);
+    await dialog.getByRole('radio', { name: /^The demo’s parts/ }).check();
+    await button(dialog, 'Begin this build').click();
+    await page.getByRole('heading', { name: 'New roadster' }).waitFor();
+    expect(await letters(page)).toEqual(['A']);
+    await button(page, /parts settled/).click();
+    const standings = await page.locator('.part-standing').allTextContents();
+    expect(standings.length).toBeGreaterThan(10);
+    expect(standings.filter((words) => words.startsWith('painted'))).toEqual([]);
+    expect(await page.locator('.rules-section .rule').count()).toBe(4);
+    await page.locator('.said').getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('heading', { name: 'Dragonfly roadster' }).waitFor();
+  });
+});
+
+/** Presses Tab, or Shift and Tab, until what has the focus is called like this. */
+async function reach(page: Page, name: RegExp, isBack = false): Promise<void> {
+  for (let step = 0; step < 160; step++) {
+    const words = await page.evaluate(() => {
+      const now = document.activeElement;
+      const label = now instanceof HTMLInputElement ? (now.labels?.[0]?.textContent ?? '') : '';
+      return (now?.getAttribute('aria-label') ?? (label || now?.textContent) ?? '').trim();
+    });
+    if (name.test(words)) return;
+    await page.keyboard.press(isBack ? 'Shift+Tab' : 'Tab');
+  }
+  throw new Error(`the keyboard never came to ${name}`);
+}
+
+describe('parts', () => {
+  it('that are not on the model leave drawings and table, and come back', async () => {
+    const page = await start();
+    const mirrors = carOf(page, 'A').locator('svg [data-part="mirrors"]').first();
+    const card = await cardOf(page, 'Mirrors');
+    await card.getByRole('radio', { name: /^Not on this model/ }).check();
+    await done(card);
+    expect(await mirrors.evaluate((path) => getComputedStyle(path).display)).toBe('none');
+    expect(await button(page, /the card of Mirrors$/).count()).toBe(0);
+    await button(page, /^1 part not on this model/).click();
+    await button(page, /^It is on this model after all\s*: Mirrors/).click();
+    expect(await mirrors.evaluate((path) => getComputedStyle(path).display)).not.toBe('none');
+    await button(page, /the card of Mirrors$/).waitFor();
+  });
+
+  it('are settled and opened, and what they may wear is taken out', async () => {
+    const page = await start();
+    const card = await cardOf(page, 'Stripes');
+    await button(card, /^Take out Slate trim/).click();
+    expect(await paintOf(page, 'B', 'stripe-left')).toBe(await paintOf(page, 'A', 'stripe-left'));
+    await button(card, 'Undo').click();
+    expect(await paintOf(page, 'B', 'stripe-left')).not.toBe(
+      await paintOf(page, 'A', 'stripe-left'),
+    );
+    await card.getByRole('radio', { name: /^Settled/ }).check();
+    await card.getByText('Its finish').waitFor();
+    expect(await paintOf(page, 'B', 'stripe-left')).toBe(await paintOf(page, 'A', 'stripe-left'));
+    await done(card);
+  });
+
+  it('are taken apart and sprayed together again', async () => {
+    const page = await start();
+    const card = await cardOf(page, 'Stripes');
+    await button(card, 'Take apart into 2 parts').click();
+    const left = page.getByRole('dialog', { name: 'Left stripe' });
+    await left.waitFor();
+    await button(page, /the card of Right stripe$/).waitFor({ state: 'attached' });
+    await left.getByText('Spray together with other parts…').click();
+    await left.getByLabel(/^Right stripe/).check();
+    await button(left, 'Spray these together').click();
+    await left.getByText('Left stripe and Right stripe, sprayed in one go.').waitFor();
+    await left.getByRole('textbox', { name: 'Name' }).fill('Both stripes');
+    await done(page.getByRole('dialog', { name: 'Both stripes' }));
+    await button(page, /the card of Both stripes$/).waitFor();
+    // Parts, joining and name are three steps; the table is as before.
+    for (let step = 0; step < 3; step++) await undo(page);
+    await button(page, /the card of Stripes$/).waitFor();
+  });
+
+  it('that a file does not describe are told and added', async () => {
+    const page = await start();
+    const demo = JSON.parse(
+      readFileSync(new URL('../../src/build/demo.json', import.meta.url), 'utf8'),
+    );
+    const parts = demo.parts.filter(({ id }: { id: string }) => id !== 'carpet');
+    const text = JSON.stringify({ ...demo, name: 'Without carpet', parts });
+    await dropFile(page, 'bare.json', text);
+    await page.getByRole('heading', { name: 'Without carpet' }).waitFor();
+    await button(page, /^1 part of the car not described yet/).click();
+    await button(page, /^Add it to the table\s*: Carpet/).click();
+    const card = page.getByRole('dialog', { name: 'Carpet' });
+    await done(card);
+    expect(await button(page, /not described yet/).count()).toBe(0);
+  });
+});
+
+describe('alternatives', () => {
+  it('are added, named, copied, moved and taken out; Undo brings them back', async () => {
+    const page = await start();
+    const first = await named(page);
+    await page.locator('summary', { hasText: 'Add an alternative' }).click();
+    await button(page, /^like B/).click();
+    const card = page.getByRole('dialog', { name: 'Alternative D' });
+    await card.getByRole('textbox', { name: 'Name' }).fill('Louder');
+    await card.getByRole('textbox', { name: 'Note' }).fill('Slate, but louder.');
+    expect(await paintOf(page, 'D', 'mirrors')).toBe(await paintOf(page, 'B', 'mirrors'));
+    await button(card, 'Move left').click();
+    expect((await named(page))[2]).toMatch(/^C Louder/);
+    await button(page.getByRole('dialog', { name: 'Alternative C' }), 'Make a copy').click();
+    const copy = page.getByRole('dialog', { name: 'Alternative D' });
+    expect(await copy.getByRole('textbox', { name: 'Name' }).inputValue()).toBe('Copy of Louder');
+    expect(await copy.getByRole('textbox', { name: 'Note' }).inputValue()).toBe(
+      'Slate, but louder.',
+    );
+    await button(copy, 'Take out').click();
+    await page.getByText('Copy of Louder was taken out.').waitFor();
+    expect(await named(page)).toHaveLength(4);
+    await page.locator('.said').getByRole('button', { name: 'Undo' }).click();
+    expect((await named(page))[3]).toMatch(/^D Copy of Louder/);
+    for (let step = 0; step < 5; step++) await undo(page);
+    expect(await named(page)).toEqual(first);
+  });
+
+  it('any two stand side by side under their own letters, in cars, table and sheets', async () => {
+    const page = await start();
+    await page.getByRole('checkbox', { name: /^B, / }).uncheck();
+    expect(await letters(page)).toEqual(['A', 'C']);
+    expect((await named(page)).map((name) => name[0])).toEqual(['A', 'C']);
+    expect(
+      await page
+        .getByRole('article', { name: /^Score sheet/ })
+        .locator('.letter')
+        .allTextContents(),
+    ).toEqual(['A', 'C']);
+    // Undo is for the build, never for what is looked at.
+    expect(await button(page.locator('.head-tools'), 'Undo').first().isDisabled()).toBe(true);
+    await page.getByRole('checkbox', { name: /^C, / }).uncheck();
+    expect(await page.getByRole('checkbox', { name: /^A, / }).isDisabled()).toBe(true);
+    await page.getByRole('checkbox', { name: /^B, / }).check();
+    expect(await letters(page)).toEqual(['A', 'B']);
+  });
+
+  it('that are all gone leave an invitation', async () => {
+    const page = await start();
+    for (let left = 3; left > 0; left--) {
+      await page.locator('.car .alternative-name').first().click();
+      await button(page.getByRole('dialog', { name: 'Alternative A' }), 'Take out').click();
+    }
+    await page.getByRole('heading', { name: 'Nothing to compare yet' }).waitFor();
+    await button(page, 'Add the first alternative').click();
+    expect(await letters(page)).toEqual(['A']);
+  });
+});
+
+describe('the build itself', () => {
+  it('is renamed, scaled, dated and looked at from anywhere', async () => {
+    const page = await start();
+    await button(page, /^Dragonfly roadster/).click();
+    const card = page.getByRole('dialog', { name: 'This build' });
+    await card.getByRole('textbox', { name: 'Name' }).fill('Renamed');
+    await card.getByRole('textbox', { name: 'or any other' }).first().fill('1:0');
+    await card.getByText(/a scale from 1:1 to 1:200/).waitFor();
+    await card.getByRole('textbox', { name: 'or any other' }).first().fill('1:35');
+    await card.getByRole('textbox', { name: 'or any other' }).last().fill('60 cm');
+    await card.getByLabel('Wanted by').fill('2031-05-24');
+    await button(card, 'No date').waitFor();
+    await done(card);
+    await page.getByRole('heading', { name: 'Renamed' }).waitFor();
+    await page.getByText(/1:35;.*wanted by 24 May 2031/).waitFor();
+    expect(await page.getByRole('radio', { name: /^Yours.*600 mm/ }).isChecked()).toBe(true);
+  });
+});
+
+describe('every card', () => {
+  /** Nothing in this place for axe to object to, and no page wider than the window. */
+  async function check(page: Page, place: string, state: string): Promise<void> {
+    const { violations } = await new AxeBuilder({ page }).include(place).analyze();
+    const told = violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+    );
+    expect(told, state).toEqual([]);
+    const wider = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(wider, state).toBeLessThanOrEqual(0);
+  }
+  for (const [name, screen] of [
+    ['desktop', desktop],
+    ['phone', phone],
+  ] as const) {
+    it(`${name}: of parts, alone and all together, gives axe nothing to object to`, async () => {
+      const page = await start(screen);
+      const open = await cardOf(page, 'Stripes');
+      await button(open, 'Add candidates…').click();
+      await open.getByRole('option').first().waitFor();
+      await open.getByText('Spray together with other parts…').click();
+      await check(page, 'dialog[open]', 'an open part');
+      await open.getByRole('radio', { name: /^Settled/ }).check();
+      await check(page, 'dialog[open]', 'a settled part');
+      await button(open, 'All parts').click();
+      const list = page.getByRole('dialog', { name: 'All parts' });
+      await list.getByLabel('Tick Belts').check();
+      await check(page, 'dialog[open]', 'the list of parts');
+      await button(list, 'Not on this model').click();
+      await done(list);
+      await button(page, /^1 part not on this model/).click();
+      await page.locator('summary', { hasText: 'Add an alternative' }).click();
+      await check(page, '.part-table', 'what is left out, and what to add');
+    });
+
+    it(`${name}: of alternatives, of the build and of a new one neither`, async () => {
+      const page = await start(screen);
+      await page.locator('.car .alternative-name').first().click();
+      const card = page.getByRole('dialog', { name: 'Alternative A' });
+      await card.waitFor();
+      await check(page, 'dialog[open]', 'an alternative');
+      await button(card, 'Take out').click();
+      await check(page, '.said', 'the line at the foot');
+      const dialog = await newBuild(page);
+      await check(page, 'dialog[open]', 'a new build');
+      await button(dialog, 'Begin this build').click();
+      await page.locator('.questions').waitFor();
+      await check(page, '.questions', 'three questions');
+      await button(page, /^New roadster/).click();
+      await page.getByRole('dialog', { name: 'This build' }).waitFor();
+      await check(page, 'dialog[open]', 'the build');
+      await page.keyboard.press('Escape');
+      await page.locator('.car .alternative-name').first().click();
+      await button(page.getByRole('dialog', { name: 'Alternative A' }), 'Take out').click();
+      await page.getByRole('heading', { name: 'Nothing to compare yet' }).waitFor();
+      await check(page, 'main', 'no alternatives');
+    });
+  }
+});
