@@ -9,6 +9,7 @@
  */
 import type { Alternative, Build, FinishRef } from '../../build/build.ts';
 import { assignmentOf, finishesByRef, refOf } from '../../build/build.ts';
+import { undecidedRef } from '../../build/edit/part.ts';
 import { fittedBuild } from '../../build/fitted.ts';
 import { brokenRules } from '../../build/rule.ts';
 import type { SightTable } from '../../car/table.ts';
@@ -43,8 +44,11 @@ export type Takes = (part: string, ref: FinishRef) => boolean;
 export function benchesFor(judged: Judged, alternative: Alternative, takes: Takes): Bench[] {
   const { build, sight, judging } = judged.from;
   const fitted = fittedBuild(build);
-  const named = [...new Set(fitted.parts.flatMap((part) => namedFor(fitted, part)))];
-  const unnamed = fitted.finishes.map(refOf).filter((ref) => !named.includes(ref));
+  // Primer stands for a choice to come; to go back to it mends nothing.
+  const isChoice = (ref: FinishRef): boolean => ref !== undecidedRef;
+  const worn = new Set(fitted.parts.flatMap((part) => namedFor(fitted, part)));
+  const named = [...worn].filter(isChoice);
+  const unnamed = fitted.finishes.map(refOf).filter((ref) => !worn.has(ref) && isChoice(ref));
   return [
     benchOf(build, sight, judging, alternative, named, takes),
     ...unnamed

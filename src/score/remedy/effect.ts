@@ -38,6 +38,12 @@ export function findingKey({ score, kind, parts, words }: Evidence): string {
 const countOf = ({ evidence }: ScoreSheet, key: string): number =>
   evidence.filter((one) => findingKey(one) === key).length;
 
+/** Whether a sheet says the very same of the very same parts. */
+const isSaid = ({ evidence }: ScoreSheet, { score, kind, parts }: Evidence): boolean =>
+  evidence.some(
+    (one) => one.score === score && one.kind === kind && one.parts.join() === parts.join(),
+  );
+
 /** The effect of going from one to the other, as the answer to a finding of the first. */
 export function effectOf(before: Worked, after: Worked, finding: Evidence): Effect {
   const key = findingKey(finding);
@@ -52,6 +58,6 @@ export function effectOf(before: Worked, after: Worked, finding: Evidence): Effe
     spared: [...before.toBuy].flatMap(([id, name]) => (after.toBuy.has(id) ? [] : [name])),
     days: { before: before.days, after: after.days },
     strips: after.strips.filter((part) => !before.strips.includes(part)),
-    clears: countOf(after.sheet, key) < countOf(before.sheet, key),
+    clears: countOf(after.sheet, key) < countOf(before.sheet, key) && !isSaid(after.sheet, finding),
   };
 }
