@@ -76,6 +76,24 @@ const axeOf = async (page: Page) => {
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join()}`);
 };
 
+/** Ids of the racks that the browser keeps, read past the page. */
+const keptRacksOf = (page: Page): Promise<string[]> =>
+  page.evaluate(
+    () =>
+      new Promise<string[]>((resolve, reject) => {
+        const opening = indexedDB.open('testspoon');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const reading = opening.result.transaction('racks').objectStore('racks').getAllKeys();
+          reading.onerror = () => reject(reading.error);
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolve(reading.result.map(String));
+          };
+        };
+      }),
+  );
+
 /** What is wrong in which row of the table, by the number a spreadsheet shows. */
 const faulty = new Map<number, [cells: Record<string, string>, place: string, found: string]>([
   [12, [{ Name: '' }, 'row 12 › Name', 'nothing']],
@@ -113,7 +131,7 @@ describe.each([
   ['on a desk', desktop],
   ['on a phone', phone],
 ] as const)('a spreadsheet of 300 finishes, seven rows faulty, %s', (_, screen) => {
-  it('brings in 293, tells why seven stay out, goes back and comes again', async () => {
+  it('brings in 293, tells why seven stay out, goes back, comes again and is kept', async () => {
     const page = await atTheRack(screen);
     const before = await racksOn(page);
     const dialog = await choose(page, asFile('spare paint.csv', spreadsheet()));
@@ -139,6 +157,11 @@ describe.each([
     await page.getByRole('button', { name: 'Undo' }).first().click();
     await expect.poll(() => racksOn(page)).toEqual(before);
     await page.getByRole('button', { name: 'Redo' }).first().click();
+    await expect.poll(() => racksOn(page)).toEqual([...before, 'spare paint (293)']);
+
+    await expect.poll(() => keptRacksOf(page)).toContain('spare-paint');
+    await page.reload({ waitUntil: 'commit' });
+    await toTheRack(page);
     await expect.poll(() => racksOn(page)).toEqual([...before, 'spare paint (293)']);
   });
 });

@@ -34,7 +34,7 @@ describe('finishes brought in', () => {
     expect(racks.map(({ id, name, finishes }) => [id, name, finishes.length])).toEqual([
       ['shelf', 'Shelf', 1],
       ['other', 'Other', 0],
-      ['shelf-2', 'Spares', 2],
+      ['spares', 'Spares', 2],
     ]);
     expect(worn).toBe(0);
   });

@@ -6,7 +6,6 @@ import { useMemo, useState } from 'react';
 import type { SameId } from '../../../finish/rack/merge.ts';
 import { freeName } from '../../../ground/id.ts';
 import { goTo } from '../../area.ts';
-import { clear } from '../../overlay/overlay.ts';
 import { Choice } from '../../pieces/Choice.tsx';
 import { Dialog } from '../../pieces/Dialog.tsx';
 import { Field } from '../../pieces/Field.tsx';
@@ -15,7 +14,7 @@ import { sayDone } from '../../pieces/said.ts';
 import { useRacks, useWork } from '../../store.ts';
 import { seek } from '../seeking.ts';
 import { countOf } from '../told.ts';
-import { bringIn, outcomeOf, useBringing, type Whereto } from './bring.ts';
+import { bringIn, outcomeOf, putAway, useBringing, type Whereto } from './bring.ts';
 import { Read } from './Read.tsx';
 import { Source } from './Source.tsx';
 import { outcomeInWords } from './told.ts';
@@ -39,7 +38,10 @@ export function BringFinishes({ into }: { readonly into?: string }) {
   const [sameId, setSameId] = useState<SameId>('replace');
   const isNew = chosen === aNewRack || !racks.some(({ id }) => id === chosen);
   const usual = freeName(
-    incoming[0]?.name ?? 'My shelf',
+    // What was pasted has no name of its own.
+    readings.some(({ source }) => source === incoming[0]?.name)
+      ? 'My shelf'
+      : (incoming[0]?.name ?? 'My shelf'),
     racks.map(({ name }) => name),
   );
   const name = named ?? usual;
@@ -63,7 +65,7 @@ export function BringFinishes({ into }: { readonly into?: string }) {
   const bring = (): void => {
     const [first, ...others] = outcome.touched;
     bringIn(outcome);
-    clear();
+    putAway();
     if (first === undefined) return;
     goTo('rack');
     seek({ scope: others.length === 0 ? first.id : '*' });
@@ -75,7 +77,7 @@ export function BringFinishes({ into }: { readonly into?: string }) {
   };
 
   return (
-    <Dialog title="Add finishes" className="files" onClose={clear} closing="Close">
+    <Dialog title="Add finishes" className="files" onClose={putAway} closing="Close">
       <Source isSmall={readings.length > 0} />
       {readings.map((reading) => (
         <Read key={reading.source} reading={reading} light={light} />

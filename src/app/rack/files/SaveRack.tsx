@@ -64,7 +64,7 @@ export function SaveRack(props: {
           </ul>
         </>
       )}
-      <h3>What the open build wears</h3>
+      <h3>The open build</h3>
       <ul className="files-forms">
         <Form
           name={`${build.id}.tokens.json`}

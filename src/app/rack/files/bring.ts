@@ -9,7 +9,8 @@ import { type Build, refOf } from '../../../build/build.ts';
 import { replaceFinish } from '../../../build/edit/finish.ts';
 import { besideOthers, type Merged, mergedInto, type SameId } from '../../../finish/rack/merge.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
-import { lay, useOverlay } from '../../overlay/overlay.ts';
+import { idFrom } from '../../../ground/id.ts';
+import { clear, lay, useOverlay } from '../../overlay/overlay.ts';
 import { editAll, endStep } from '../../store.ts';
 import { type Reading, readRackFile, readRackText } from './reading.ts';
 
@@ -33,6 +34,12 @@ export const bringRackFile = async (file: File): Promise<void> => show(await rea
 /** One that comes while the dialog is open, such as the second of two dropped, stands beside. */
 const show = (reading: Reading): void =>
   useOverlay.getState().overlay?.kind === 'bring' ? addReadings([reading]) : layBringing([reading]);
+
+/** Takes the dialog away, and lets what was read go. */
+export function putAway(): void {
+  useBringing.setState({ readings: [] });
+  clear();
+}
 
 /** Puts what was read beside what waits already; the same source again takes the place of itself. */
 export const addReadings = (readings: readonly Reading[]): void =>
@@ -75,7 +82,7 @@ export function outcomeOf(
   if (to.kind === 'new') {
     const touched: Rack[] = [];
     for (const rack of incoming) {
-      const named = touched.length === 0 ? { ...rack, name: to.name } : rack;
+      const named = touched.length === 0 ? called(rack, to.name) : rack;
       touched.push(besideOthers([...racks, ...touched], named));
     }
     return { racks: [...racks, ...touched], touched, merged: undefined, worn: 0 };
@@ -91,6 +98,13 @@ export function outcomeOf(
     worn: changedIn(build, before, merged.rack).length,
   };
 }
+
+/** The rack under another name; an id that was made from its name follows. */
+const called = (rack: Rack, name: string): Rack => ({
+  ...rack,
+  name,
+  id: rack.id === idFrom(rack.name, 'rack') ? idFrom(name, 'rack') : rack.id,
+});
 
 /** Brings them in, and what the open build wears of them with them, as one step. */
 export function bringIn(outcome: Outcome): void {
