@@ -162,7 +162,7 @@ describe('paper', () => {
       })
       .toBe(1);
     const paper = page.locator('.paper');
-    const text = (await paper.innerText()).replace(/\s+/g, ' ');
+    const text = ((await paper.textContent()) ?? '').replace(/\s+/g, ' ');
     const { parts, alternatives, name } = demo();
     for (const words of [name, '1:24', 'daylight', '0.4 m', String(new Date().getFullYear())]) {
       expect(text).toContain(words);
@@ -181,7 +181,7 @@ describe('paper', () => {
     for (const fold of await page.locator('.sheet details').all()) {
       await fold.evaluate((element) => element.setAttribute('open', ''));
     }
-    const sentences = await page.locator('.sheet .finding').allInnerTexts();
+    const sentences = await page.locator('.sheet .finding').allTextContents();
     expect(sentences.length).toBeGreaterThan(20);
     for (const sentence of sentences) expect(text).toContain(sentence.replace(/\s+/g, ' '));
   });
