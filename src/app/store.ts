@@ -8,7 +8,7 @@
  */
 import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
-import { type Build, type EmbeddedFinish, type FinishRef, refOf } from '../build/build.ts';
+import { type Build, type EmbeddedFinish, refOf } from '../build/build.ts';
 import { embed } from '../build/edit/finish.ts';
 import { wearOn } from '../build/edit/part.ts';
 import type { Rack } from '../finish/rack/rack.ts';
@@ -147,10 +147,6 @@ export function redo(): void {
 /** Changes light or distance, or both. */
 export const view = (viewing: Partial<Build['viewing']>): void =>
   edit((build) => ({ ...build, viewing: { ...build.viewing, ...viewing } }), 'viewing');
-
-/** Puts a finish of the build on a part of one alternative. */
-export const choose = (alternativeId: string, partId: string, ref: FinishRef): void =>
-  edit((build) => wearOn(build, alternativeId, partId, ref), `${alternativeId}/${partId}`);
 
 /** Puts a finish on a part of one alternative, and into the build where it was not there yet. */
 export const chooseFrom = (alternativeId: string, partId: string, finish: EmbeddedFinish): void =>

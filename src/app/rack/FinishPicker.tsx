@@ -85,7 +85,9 @@ export function FinishPicker({ label, light, chosen, onPick }: FinishPickerProps
       <p className="picker-count" role="status">
         {found.finishes.length === 0
           ? 'Nothing has all of that; take a word away.'
-          : `${countOf(found.finishes.length)}${racks === undefined ? '; the racks are on their way' : ''}`}
+          : countOf(found.finishes.length)}
+        {found.finishes.length === 0 || near === undefined ? '' : `, nearest to ${near.name} first`}
+        {racks === undefined ? '; the racks are on their way' : ''}
       </p>
       {found.finishes.length === 0 ? null : (
         <SpoonRows
