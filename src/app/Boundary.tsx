@@ -1,6 +1,6 @@
 /**
  * What if the page itself fails over some work? It says so and offers the demo, so that nobody is
- * locked out by what they opened; the work stays among the builds.
+ * locked out by what they opened. Work that was kept stays among the builds.
  */
 import { Component, type ReactNode } from 'react';
 import { rememberOpen } from './keeping/pointer.ts';
@@ -33,7 +33,7 @@ export class Boundary extends Component<{ children: ReactNode }, BoundaryState> 
             Go back to what was kept last
           </button>{' '}
           <button type="button" className="button" onClick={startAfresh}>
-            Leave that under Builds and open the demo
+            Open the demo instead
           </button>
         </p>
       </div>

@@ -145,15 +145,31 @@ for (const [how, hasLocks] of [
       expect(await keptNames(first)).toEqual([original]);
     });
 
+    const deleteIn = async (page: Page): Promise<void> => {
+      await page.bringToFront();
+      await page.getByRole('button', { name: 'Builds…' }).click();
+      // The open one of its own tab: it goes, though it is open elsewhere too.
+      await page.getByRole('button', { name: `Delete ${original}` }).click();
+      await expect.poll(() => keptNames(page)).toEqual([]);
+    };
+    const deletedElsewhere = (page: Page) => page.getByText(/was deleted in another tab/);
+
     it('deleted in one is kept again once the other changes it', async () => {
       const [first, second] = await two();
-      await second.bringToFront();
-      await second.getByRole('button', { name: 'Builds…' }).click();
-      const remove = second.getByRole('button', { name: `Delete ${original}` });
-      // The open one of its own tab: it goes, though it is open elsewhere too.
-      await remove.click();
-      await expect.poll(() => keptNames(first)).toEqual([]);
-      await first.getByText(/was deleted in another tab/).waitFor();
+      await deleteIn(second);
+      await deletedElsewhere(first).waitFor();
+      await paint(first, 'Stripes', 'C', /Moonstone/);
+      await isKept(first);
+      expect(await keptNames(first)).toEqual([original]);
+      expect(await deletedElsewhere(first).count()).toBe(0);
+    });
+
+    it('deleted in one and put back is as it was for the other', async () => {
+      const [first, second] = await two();
+      await deleteIn(second);
+      await deletedElsewhere(first).waitFor();
+      await second.getByRole('dialog').getByRole('button', { name: 'Undo' }).click();
+      await deletedElsewhere(first).waitFor({ state: 'detached' });
       await paint(first, 'Stripes', 'C', /Moonstone/);
       await isKept(first);
       expect(await keptNames(first)).toEqual([original]);

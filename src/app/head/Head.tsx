@@ -22,6 +22,7 @@ export function Head() {
         <button
           type="button"
           className="head-name"
+          dir="auto"
           title="Name, story, scale, distance and date of this build"
           onClick={() => lay({ kind: 'build' })}
         >

@@ -15,9 +15,10 @@ import { amend, follow, newKey, useBench, type Work } from '../store.ts';
 import { afterKept } from './lasting.ts';
 import { pictureLater } from './pictures.ts';
 import { rememberOpen } from './pointer.ts';
+import { isSaved } from './saved.ts';
 import { type KeptState, say, unsay, useStatus } from './status.ts';
 import { keepBuild, namesBeside, readBuild, revisionOf } from './store/builds.ts';
-import { knowAs, knownAs } from './store/known.ts';
+import { type Known, knowAs, knownAs } from './store/known.ts';
 import { hearTabs, type News } from './tabs/channel.ts';
 import { type Hold, holdBuild } from './tabs/holding.ts';
 import { recover, refuse } from './trouble.ts';
@@ -25,6 +26,7 @@ import { recover, refuse } from './trouble.ts';
 /** After a refusal the browser is asked again this much later, ms. */
 const retryMs = 5000;
 const elsewhere = 'elsewhere';
+const removed = 'removed';
 
 /** Work that is not kept yet, by key, the latest of each. */
 const waiting = new Map<string, Work>();
@@ -47,6 +49,10 @@ export function startKeeping(): void {
   onDrawn(useStatus.getState().drawn);
   useStatus.subscribe(({ drawn }, before) => {
     if (drawn !== before.drawn) onDrawn(drawn);
+  });
+  addEventListener('beforeunload', (event) => {
+    const { state, drawn } = useStatus.getState();
+    if (state === 'unkept' && drawn !== undefined && !isSaved(drawn.build)) event.preventDefault();
   });
 }
 
@@ -77,6 +83,7 @@ const show = (state: KeptState): void => {
 function turnTo(work: Work): void {
   openKey = work.key;
   unsay(elsewhere);
+  unsay(removed);
   take(work.key);
   // What is not kept yet is remembered once it is.
   if (knownAs(work.key) !== undefined) rememberOpen(work.key);
@@ -132,7 +139,10 @@ async function writeOne(work: Work): Promise<void> {
       return;
     }
     knowAs(work.key, { build: work.build, revision });
-    if (work.key === openKey) rememberOpen(work.key);
+    if (work.key === openKey) {
+      rememberOpen(work.key);
+      unsay(removed);
+    }
     pictureLater(work);
     afterKept(work.key);
   } catch (error) {
@@ -185,15 +195,30 @@ function onStanding(key: string, isFirst: boolean): void {
   });
 }
 
+/** What was kept of builds that other tabs have deleted, should they be put back. */
+const deleted = new Map<string, Known>();
+
 function onNews(news: News): void {
-  if (news.kind === 'kept' && news.key === openKey) void catchUp(news.key);
-  if (news.kind !== 'removed' || news.key !== openKey) return;
-  knowAs(news.key, undefined);
-  show('unkept');
-  say({
-    id: 'removed',
-    text: 'This build was deleted in another tab. It is kept again as soon as you change it.',
-  });
+  if (!('key' in news) || news.key !== openKey) return;
+  const { key } = news;
+  if (news.kind === 'kept') {
+    const before = deleted.get(key);
+    if (before?.revision === news.revision && knownAs(key) === undefined) {
+      knowAs(key, before);
+      unsay(removed);
+      show('kept');
+    }
+    void catchUp(key);
+  } else if (news.kind === 'removed') {
+    const known = knownAs(key);
+    if (known !== undefined) deleted.set(key, known);
+    knowAs(key, undefined);
+    show('unkept');
+    say({
+      id: removed,
+      text: 'This build was deleted in another tab. It is kept again as soon as you change it.',
+    });
+  }
 }
 
 /** Lays the open build out as another tab has kept it, where nothing was changed here since. */

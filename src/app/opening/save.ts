@@ -16,5 +16,5 @@ export function saveWork(): void {
   const work = useBench.getState().work;
   if (work === undefined) return;
   saveText(textOf(work.build), `${work.build.id}.json`);
-  void import('../keeping/saved.ts').then(({ noteWorkSaved }) => noteWorkSaved(work.key));
+  void import('../keeping/saved.ts').then(({ noteWorkSaved }) => noteWorkSaved(work));
 }
