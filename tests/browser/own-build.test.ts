@@ -350,7 +350,7 @@ describe('the build itself', () => {
     await done(card);
     await page.getByRole('heading', { name: 'Renamed' }).waitFor();
     await page.getByText(/1:35;.*wanted by 24 May 2031/).waitFor();
-    expect(await page.getByRole('radio', { name: /^Yours.*600 mm/ }).isChecked()).toBe(true);
+    expect(await page.getByRole('radio', { name: /^Yours.*0\.6 m/ }).isChecked()).toBe(true);
   });
 });
 

@@ -1,9 +1,11 @@
 /** A button that adds an alternative: like one of those there are, or plain. */
 import { useEffect, useRef } from 'react';
 import { letterOf } from '../../build/build.ts';
-import { mostAlternatives } from '../../build/edit/alternative.ts';
 import { useWork } from '../store.ts';
-import { add } from './moving.ts';
+
+const add = (like?: string): void => {
+  void import('./moving.ts').then((moving) => moving.add(like));
+};
 
 /** More than these are copied from their own cards. */
 const mostNamed = 6;
@@ -34,7 +36,6 @@ export function AddAlternative() {
       element?.removeEventListener('keydown', onKey);
     };
   }, []);
-  if (alternatives.length >= mostAlternatives) return null;
   if (alternatives.length === 0) {
     return (
       <button type="button" className="button" onClick={() => add()}>

@@ -4,7 +4,6 @@ import { letterOf } from '../../build/build.ts';
 import {
   copyAlternative,
   mostAlternatives,
-  moveAlternative,
   noteAlternative,
   renameAlternative,
 } from '../../build/edit/alternative.ts';
@@ -14,7 +13,8 @@ import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
 import { nameFault, noteFault } from '../pieces/naming.ts';
 import { edit, endStep, useBench, useWork } from '../store.ts';
-import { takeOut } from './moving.ts';
+import { bringIntoSight } from '../table/place.ts';
+import { moveTo, takeOut } from './moving.ts';
 import './alternatives.css';
 
 /** The card of one alternative; goes when it does. */
@@ -23,6 +23,7 @@ export function AlternativeCard({ alternative: id }: { readonly alternative: str
   const at = alternatives.findIndex((one) => one.id === id);
   const alternative = alternatives[at];
   const isThere = alternative !== undefined;
+  useEffect(() => bringIntoSight(id), [id]);
   useEffect(() => {
     if (!isThere) clear();
   }, [isThere]);
@@ -31,10 +32,6 @@ export function AlternativeCard({ alternative: id }: { readonly alternative: str
   const close = (): void => {
     endStep();
     clear();
-  };
-  const move = (to: number): void => {
-    endStep();
-    edit((build) => moveAlternative(build, id, to));
   };
   return (
     <Dialog title={`Alternative ${letterOf(at)}`} place="side" onClose={close} tools={<UndoHere />}>
@@ -64,14 +61,19 @@ export function AlternativeCard({ alternative: id }: { readonly alternative: str
           }}
         />
         <div className="buttons">
-          <button type="button" className="button" disabled={at === 0} onClick={() => move(at - 1)}>
+          <button
+            type="button"
+            className="button"
+            disabled={at === 0}
+            onClick={() => moveTo(id, at - 1)}
+          >
             Move left
           </button>
           <button
             type="button"
             className="button"
             disabled={at === alternatives.length - 1}
-            onClick={() => move(at + 1)}
+            onClick={() => moveTo(id, at + 1)}
           >
             Move right
           </button>

@@ -1,10 +1,8 @@
 /** Where an alternative is named on the page: its name opens its card, arrow keys with Shift move it. */
 import type { KeyboardEvent } from 'react';
-import { moveAlternative } from '../../build/edit/alternative.ts';
 import type { Staged } from '../onStage.ts';
 import { lay } from '../overlay/overlay.ts';
 import { Letter } from '../pieces/Letter.tsx';
-import { edit, endStep } from '../store.ts';
 import './names.css';
 
 /** Letter and name. */
@@ -18,8 +16,8 @@ export function AlternativeName({
     if (way === undefined || !event.shiftKey) return;
     event.preventDefault();
     const isMirrored = getComputedStyle(event.currentTarget).direction === 'rtl';
-    endStep();
-    edit((build) => moveAlternative(build, alternative.id, at + (isMirrored ? -way : way)));
+    const to = at + (isMirrored ? -way : way);
+    void import('./moving.ts').then(({ moveTo }) => moveTo(alternative.id, to));
   };
   return (
     <button

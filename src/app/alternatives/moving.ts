@@ -22,6 +22,12 @@ export function add(like?: string): void {
   if (before.length > 0) lay({ kind: 'alternative', alternative: fresh.id });
 }
 
+/** Moves an alternative to a place, counted from 0. */
+export function moveTo(id: string, to: number): void {
+  endStep();
+  edit((build) => moveAlternative(build, id, to));
+}
+
 /** Takes an alternative out and offers to take that back. */
 export function takeOut(id: string): void {
   const name = useBench.getState().work?.build.alternatives.find((one) => one.id === id)?.name;

@@ -1,6 +1,5 @@
 /** The stage: every alternative side by side in one view, under one lamp. */
-import { useRef } from 'react';
-import { NoAlternatives } from '../alternatives/NoAlternatives.tsx';
+import { lazy, Suspense, useRef } from 'react';
 import { useArea } from '../area.ts';
 import { Live } from '../live/Live.tsx';
 import { lookFrom, useViewing } from '../live/viewing.ts';
@@ -12,6 +11,10 @@ import { Conditions } from './Conditions.tsx';
 import { Brief } from './compact/Brief.tsx';
 import { useCompact } from './compact/compact.ts';
 import { Foot } from './Foot.tsx';
+
+const NoAlternatives = lazy(async () => ({
+  default: (await import('../alternatives/NoAlternatives.tsx')).NoAlternatives,
+}));
 
 /** Switches and cars. */
 export function Cars() {
@@ -31,7 +34,11 @@ export function Cars() {
   return (
     <div ref={stage} className="stage" data-liveness={liveness}>
       <div className="cars" ref={cars} {...scrollable('The alternatives side by side')}>
-        {staged.length === 0 ? <NoAlternatives /> : null}
+        {staged.length === 0 ? (
+          <Suspense fallback={null}>
+            <NoAlternatives />
+          </Suspense>
+        ) : null}
         {staged.map((one) => (
           <CarCard key={one.alternative.id} staged={one} view={view} />
         ))}

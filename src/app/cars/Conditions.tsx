@@ -1,6 +1,5 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
 import { useViewing } from '../live/viewing.ts';
-import { distanceWords } from '../model/measures.ts';
 import { useStaged } from '../onStage.ts';
 import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
@@ -20,7 +19,7 @@ interface ConditionsProps {
 export function Conditions({ places, place, onPlace }: ConditionsProps) {
   const { light, distanceMm } = useWork().build.viewing;
   const isOurs = distances.some(({ value }) => value === distanceMm);
-  const own = { value: distanceMm, name: 'Yours', note: distanceWords(distanceMm) };
+  const own = { value: distanceMm, name: 'Yours', note: `${distanceMm / 1000} m` };
   return (
     <div className="conditions">
       <Choice

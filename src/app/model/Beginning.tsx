@@ -1,12 +1,9 @@
 /** Whether a build is still on its way to a comparison, and then the three questions that lead there. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { useWork } from '../store.ts';
 import { useAnswered } from './putAway.ts';
+import { Questions } from './Questions.tsx';
 import { stepsOf } from './steps.ts';
-
-const Questions = lazy(() =>
-  import('./Questions.tsx').then((module) => ({ default: module.Questions })),
-);
 
 /** The questions; nothing where they were answered before the build was opened, or put away. */
 export function Beginning() {
@@ -17,9 +14,5 @@ export function Beginning() {
   const [shown, setShown] = useState<string>();
   if (isUnderWay && shown !== key) setShown(key);
   if (isAway || (!isUnderWay && shown !== key)) return null;
-  return (
-    <Suspense fallback={null}>
-      <Questions />
-    </Suspense>
-  );
+  return <Questions />;
 }

@@ -8,7 +8,7 @@ const staysMs = 12_000;
 
 /** Always there, so that screen readers hear what appears in it. */
 export function Said() {
-  const { words, canUndo } = useSaying();
+  const { words } = useSaying();
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (words === undefined) return;
@@ -24,14 +24,14 @@ export function Said() {
       {words === undefined ? null : (
         <p>
           <span>{words}</span>
-          {canUndo ? (
+          <span className="said-ways">
             <button type="button" className="text-button" onClick={takeBack}>
               Undo
             </button>
-          ) : null}
-          <button type="button" className="text-button" onClick={hushUp}>
-            Close
-          </button>
+            <button type="button" className="text-button" onClick={hushUp}>
+              Close
+            </button>
+          </span>
         </p>
       )}
     </div>

@@ -7,19 +7,14 @@ import { undo, useBench } from '../store.ts';
 
 interface Saying {
   readonly words: string | undefined;
-  /** Whether undo takes back what is spoken of. */
-  readonly canUndo: boolean;
 }
 
-export const useSaying = create<Saying>()(() => ({ words: undefined, canUndo: false }));
-
-/** Says something that needs no answer. */
-export const say = (words: string): void => useSaying.setState({ words, canUndo: false });
+export const useSaying = create<Saying>()(() => ({ words: undefined }));
 
 /** Says what the last change did and offers to take it back; call it right after the change. */
-export const sayDone = (words: string): void => useSaying.setState({ words, canUndo: true });
+export const sayDone = (words: string): void => useSaying.setState({ words });
 
-export const hushUp = (): void => useSaying.setState({ words: undefined, canUndo: false });
+export const hushUp = (): void => useSaying.setState({ words: undefined });
 
 /** Takes back what was said to be done. */
 export function takeBack(): void {
@@ -27,7 +22,7 @@ export function takeBack(): void {
   undo();
 }
 
-useBench.subscribe(() => {
+useBench.subscribe((now, before) => {
   // Once something else has changed, undo would take that back instead.
-  if (useSaying.getState().canUndo) hushUp();
+  if (now.work?.build !== before.work?.build || now.racks !== before.racks) hushUp();
 });

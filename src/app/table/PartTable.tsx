@@ -2,22 +2,26 @@
  * Parts down, alternatives across, a spoon in each cell. Rows that differ come first; rows alike
  * are folded away and unfold in place.
  */
-import { useEffect, useRef, useState } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { uncoveredParts } from '../../build/coverage.ts';
 import { AddAlternative } from '../alternatives/AddAlternative.tsx';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
-import { Beginning } from '../model/Beginning.tsx';
 import { useStaged, useStagedBuild } from '../onStage.ts';
 import { lay } from '../overlay/overlay.ts';
-import { LeftOut } from '../parts/LeftOut.tsx';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { Carried } from './Carried.tsx';
 import { PartRow } from './PartRow.tsx';
 import { type Row, rowsOf } from './rows.ts';
 
+const Beginning = lazy(async () => ({
+  default: (await import('../model/Beginning.tsx')).Beginning,
+}));
+const LeftOut = lazy(async () => ({ default: (await import('../parts/LeftOut.tsx')).LeftOut }));
+
 /** The part table of the open build. */
 export function PartTable() {
-  const { key } = useWork();
+  const { key, build, car } = useWork();
   const staged = useStaged();
   const compared = useStagedBuild();
   // What differs is asked anew once others are compared.
@@ -27,9 +31,13 @@ export function PartTable() {
     for (const { part } of differing) kept.add(part.id);
   }, [differing, kept]);
   const columns = staged.length + 1;
+  const isWhole =
+    build.parts.every(({ absent }) => !absent) && uncoveredParts(build, car.sight).length === 0;
   return (
     <section className="part-table" aria-labelledby="parts-title">
-      <Beginning />
+      <Suspense fallback={null}>
+        <Beginning />
+      </Suspense>
       <div className="section-head">
         <h2 id="parts-title" className="section-title">
           Parts
@@ -65,7 +73,11 @@ export function PartTable() {
           </tbody>
           <Folded title="open, alike so far" rows={alikeOpen} columns={columns} />
           <Folded title="settled" rows={alikeSettled} columns={columns} />
-          <LeftOut columns={columns} />
+          {isWhole ? null : (
+            <Suspense fallback={null}>
+              <LeftOut columns={columns} />
+            </Suspense>
+          )}
         </table>
       </div>
       <Carried />
