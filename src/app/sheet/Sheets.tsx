@@ -32,7 +32,8 @@ export function Sheets() {
           </Suspense>
           <p className="quiet">
             0 to 100. The overall weighs all six; half of all ordinary schemes reach 50. Numbers
-            follow from stated colours and our judgement of what matters; your eye decides.
+            follow from stated colours and our judgement of what matters; your eye decides. A draw
+            shifts every colour at random as far as it is uncertain.
           </p>
         </div>
         <div className="sheets">
