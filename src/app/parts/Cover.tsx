@@ -5,11 +5,12 @@
 import { useState } from 'react';
 import type { Part } from '../../build/build.ts';
 import { finishesByRef, usualFinish } from '../../build/build.ts';
-import { joinParts, splitPart } from '../../build/edit/part.ts';
+import { joinParts, splitPart } from '../../build/edit/cover.ts';
 import { listed } from '../../build/rule.ts';
 import { pointAt } from '../pointing.ts';
 import { edit, endStep, useWork } from '../store.ts';
-import { carPartNames, standingWords } from './standing.ts';
+import { carPartNames } from './bring.ts';
+import { standingWords } from './standing.ts';
 
 /** What a part covers. */
 export function Cover({ part }: { part: Part }) {

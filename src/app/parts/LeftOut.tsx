@@ -4,10 +4,11 @@
  */
 import { useState } from 'react';
 import { uncoveredParts } from '../../build/coverage.ts';
-import { addPart, setAbsent } from '../../build/edit/part.ts';
+import { addPart } from '../../build/edit/cover.ts';
+import { setAbsent } from '../../build/edit/part.ts';
 import { lay } from '../overlay/overlay.ts';
 import { edit, endStep, useBench, useWork } from '../store.ts';
-import { carPartNames, commonest } from './standing.ts';
+import { carPartNames, commonest } from './bring.ts';
 
 /** Rows of parts that no alternative shows. */
 export function LeftOut({ columns }: { readonly columns: number }) {

@@ -1,11 +1,13 @@
 /** What can be done to all ticked parts at once, at the foot of the list. */
 import { useState } from 'react';
 import { type Build, type Part, refOf } from '../../build/build.ts';
+import { joinParts } from '../../build/edit/cover.ts';
 import { embed } from '../../build/edit/finish.ts';
-import { giveFinish, joinParts } from '../../build/edit/part.ts';
+import { giveFinish } from '../../build/edit/part.ts';
 import { edit, endStep } from '../store.ts';
+import { bring } from './bring.ts';
 import { Picking } from './Picking.tsx';
-import { bring, type Standing, standings } from './standing.ts';
+import { type Standing, standings } from './standing.ts';
 
 interface MarkingProps {
   readonly parts: readonly Part[];

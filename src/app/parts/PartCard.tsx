@@ -14,11 +14,12 @@ import { Field } from '../pieces/Field.tsx';
 import { nameFault } from '../pieces/naming.ts';
 import { pointNowhere, usePointing } from '../pointing.ts';
 import { edit, endStep, useWork } from '../store.ts';
+import { bring } from './bring.ts';
 import { Candidates } from './Candidates.tsx';
 import { Cover } from './Cover.tsx';
 import { PartRules } from './PartRules.tsx';
 import { Settled } from './Settled.tsx';
-import { bring, type Standing, standingOf, standings } from './standing.ts';
+import { type Standing, standingOf, standings } from './standing.ts';
 import './parts.css';
 
 /** The card of one part; goes when the part does. */

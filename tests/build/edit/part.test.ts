@@ -1,20 +1,18 @@
 /** What becomes of alternatives and rules when parts are edited. Derived: each by hand. */
 import { describe, expect, it } from 'vitest';
 import { type Build, isOpen } from '../../../src/build/build.ts';
+import { addPart, joinParts, splitPart } from '../../../src/build/edit/cover.ts';
 import {
-  addPart,
   giveFinish,
-  joinParts,
   openPart,
   renamePart,
   setAbsent,
   setCandidate,
   settlePart,
-  splitPart,
   undecidedRef,
   wearOn,
 } from '../../../src/build/edit/part.ts';
-import { buildFrom } from '../../../src/build/file.ts';
+import { buildFrom } from '../../../src/build/read/document.ts';
 import { plainDocument, plainFinish, ref, sketched } from '../sample.ts';
 
 /** Two open parts on two alternatives, two settled ones; `wears` as part → finish of A and of B. */

@@ -14,22 +14,21 @@ import {
   removeAlternative,
   renameAlternative,
 } from '../../../src/build/edit/alternative.ts';
+import { addPart, joinParts, splitPart } from '../../../src/build/edit/cover.ts';
 import { embed, replaceFinish, withoutUnused } from '../../../src/build/edit/finish.ts';
 import {
-  addPart,
   giveFinish,
-  joinParts,
   openPart,
   renamePart,
   setAbsent,
   setCandidate,
   settlePart,
-  splitPart,
   wearOn,
 } from '../../../src/build/edit/part.ts';
 import { addRule, removeRule, replaceRule } from '../../../src/build/edit/rule.ts';
-import { buildFrom, textOf } from '../../../src/build/file.ts';
+import { textOf } from '../../../src/build/file.ts';
 import { fittedBuild } from '../../../src/build/fitted.ts';
+import { buildFrom } from '../../../src/build/read/document.ts';
 import { drawFrom } from '../../../src/ground/draw.ts';
 import { randomBuild } from '../sample.ts';
 
