@@ -2,12 +2,13 @@
  * What is asked of a finish: words or a colour, effect, sheen, chemistry, stock. Only what the rack
  * holds can be chosen, each with how many there are.
  */
-import { useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo, useState } from 'react';
 import type { EmbeddedFinish } from '../../build/build.ts';
 import { chemistries, effects } from '../../finish/finish.ts';
 import { indexOf, kindsIn, type Stock } from '../../finish/rack/find.ts';
 import { sheenClasses } from '../../finish/sheen.ts';
 import { seek, useSeeking } from './seeking.ts';
+import { numberInWords } from './told.ts';
 
 const stocks: readonly (readonly [Stock, string])[] = [
   ['on hand', 'On hand'],
@@ -15,30 +16,19 @@ const stocks: readonly (readonly [Stock, string])[] = [
   ['unrecorded', 'No bottle recorded'],
 ];
 
-/** The search box and the choices beside it. */
-export function Filters({ finishes }: { finishes: readonly EmbeddedFinish[] }) {
-  const id = useId();
-  const seeking = useSeeking();
+/** The search box and the choices beside it, which stay as they are while words are typed. */
+export const Filters = memo(function Filters(props: { finishes: readonly EmbeddedFinish[] }) {
+  const { finishes } = props;
+  const effect = useSeeking((seeking) => seeking.effect);
+  const sheen = useSeeking((seeking) => seeking.sheen);
+  const chemistry = useSeeking((seeking) => seeking.chemistry);
+  const stock = useSeeking((seeking) => seeking.stock);
   const [isUnfolded, setUnfolded] = useState(false);
-  const { effect, sheen, chemistry, stock } = seeking;
   const isFiltering = [effect, sheen, chemistry, stock].some((one) => one !== undefined);
   const kinds = useMemo(() => kindsIn(indexOf(finishes)), [finishes]);
   return (
     <search className={isUnfolded || isFiltering ? 'filters is-unfolded' : 'filters'}>
-      <div className="filter filter-words">
-        <label htmlFor={id}>
-          Find <span className="quiet">by words, or near a colour like #b87333</span>
-        </label>
-        <input
-          id={id}
-          type="search"
-          className="entry"
-          autoComplete="off"
-          spellCheck={false}
-          value={seeking.text}
-          onChange={({ currentTarget }) => seek({ text: currentTarget.value })}
-        />
-      </div>
+      <Words />
       <button
         type="button"
         className="button filter-more"
@@ -81,6 +71,27 @@ export function Filters({ finishes }: { finishes: readonly EmbeddedFinish[] }) {
       />
     </search>
   );
+});
+
+function Words() {
+  const id = useId();
+  const text = useSeeking((seeking) => seeking.text);
+  return (
+    <div className="filter filter-words">
+      <label htmlFor={id}>
+        Find <span className="quiet">by words, or near a colour like #b87333</span>
+      </label>
+      <input
+        id={id}
+        type="search"
+        className="entry"
+        autoComplete="off"
+        spellCheck={false}
+        value={text}
+        onChange={({ currentTarget }) => seek({ text: currentTarget.value })}
+      />
+    </div>
+  );
 }
 
 /** `bare-metal` as `Bare metal`. */
@@ -115,7 +126,7 @@ function Filter<Value extends string>(props: FilterProps<Value>) {
         {choices.map(([one, name, count]) =>
           count === undefined && one !== value ? null : (
             <option key={one} value={one}>
-              {name} ({(count ?? 0).toLocaleString('en-GB')})
+              {name} ({numberInWords(count ?? 0)})
             </option>
           ),
         )}

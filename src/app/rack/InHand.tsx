@@ -2,7 +2,7 @@
  * The spoon in the hand: what a rack knows of its finish, who wears it, and what can be done with
  * it: put on a car, compared, edited, copied, taken out.
  */
-import { useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import {
   assignmentOf,
   type Build,
@@ -27,8 +27,10 @@ import { daysInWords, nearInWords } from './told.ts';
 
 interface InHandProps {
   readonly finish: EmbeddedFinish;
-  /** ΔE2000 to the colour looked for, and what that is. */
-  readonly near: { readonly deltaE: number; readonly name: string } | undefined;
+  /** Name of the colour looked for. */
+  readonly near: string | undefined;
+  /** ΔE2000 to it. */
+  readonly deltaE: number | undefined;
 }
 
 const ways = {
@@ -39,7 +41,7 @@ const ways = {
 } as const;
 
 /** All that is told of one finish, and its actions. */
-export function InHand({ finish, near }: InHandProps) {
+export const InHand = memo(function InHand({ finish, near, deltaE }: InHandProps) {
   const { build } = useWork();
   const racks = useRacks() ?? [];
   const titleId = useId();
@@ -64,9 +66,9 @@ export function InHand({ finish, near }: InHandProps) {
           {finish.chemistry === 'none' ? '' : `, ${finish.chemistry}`}; {Math.round(finish.gloss60)}{' '}
           GU
         </p>
-        {near === undefined ? null : (
+        {near === undefined || deltaE === undefined ? null : (
           <p>
-            <strong>{nearInWords(near.deltaE)}</strong> beside {near.name}.
+            <strong>{nearInWords(deltaE)}</strong> beside {near}.
           </p>
         )}
         <p className="quiet in-hand-more">
@@ -123,7 +125,7 @@ export function InHand({ finish, near }: InHandProps) {
       </div>
     </section>
   );
-}
+});
 
 const holds = (finishes: readonly { readonly id: string }[], id: string): boolean =>
   finishes.some((one) => one.id === id);

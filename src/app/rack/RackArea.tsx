@@ -14,7 +14,7 @@ import './rack.css';
 import { RackHead } from './RackHead.tsx';
 import { SpoonRows } from './SpoonRows.tsx';
 import { isAsking, seek, seekAll, useSeeking } from './seeking.ts';
-import { countOf } from './told.ts';
+import { countOf, numberInWords } from './told.ts';
 import { paintOfColour, questionOf, typedFrom } from './typed.ts';
 
 /** The whole area. */
@@ -81,13 +81,7 @@ export function RackArea() {
             Press a spoon to see what is known of it, to put it on a car or to edit it.
           </p>
         ) : (
-          <InHand
-            key={refOf(inHand)}
-            finish={inHand}
-            near={
-              deltaE === undefined || near === undefined ? undefined : { deltaE, name: near.name }
-            }
-          />
+          <InHand key={refOf(inHand)} finish={inHand} near={near?.name} deltaE={deltaE} />
         )}
       </div>
       <Carried />
@@ -121,9 +115,9 @@ function foundInWords({ finishes, among, waiting }: Found, near: string | undefi
   const all =
     finishes.length === among
       ? countOf(among)
-      : `${finishes.length.toLocaleString('en-GB')} of ${countOf(among)}`;
+      : `${numberInWords(finishes.length)} of ${countOf(among)}`;
   if (near === undefined) return `${all}.`;
-  const rest = waiting === 0 ? '' : `; ${waiting.toLocaleString('en-GB')} still to compare`;
+  const rest = waiting === 0 ? '' : `; ${numberInWords(waiting)} still to compare`;
   return `${all}, those nearest to ${near} first${rest}.`;
 }
 

@@ -2,7 +2,7 @@
  * Which rack is looked at, and what can be done with it: a new one, another name, a new finish on
  * it, files, and taking it away, which says what goes and what stays.
  */
-import { lazy, Suspense, useState } from 'react';
+import { lazy, memo, Suspense, useState } from 'react';
 import { emptyRack } from '../../finish/rack/edit.ts';
 import type { Rack } from '../../finish/rack/rack.ts';
 import { freeId, freeName } from '../../ground/id.ts';
@@ -13,14 +13,14 @@ import { sayDone } from '../pieces/said.ts';
 import { editRacks, endStep, useRacks, useWork } from '../store.ts';
 import { everywhere, inBuild } from './finishes.ts';
 import { seek, useSeeking } from './seeking.ts';
-import { countOf } from './told.ts';
+import { countOf, numberInWords } from './told.ts';
 
 const RackFiles = lazy(async () => ({
   default: (await import('./files/RackFiles.tsx')).RackFiles,
 }));
 
 /** The line above the search. */
-export function RackHead() {
+export const RackHead = memo(function RackHead() {
   const { build } = useWork();
   const racks = useRacks() ?? [];
   const scope = useSeeking((seeking) => seeking.scope);
@@ -43,7 +43,7 @@ export function RackHead() {
           <option value={inBuild}>In this build ({build.finishes.length})</option>
           {racks.map(({ id, name, finishes }) => (
             <option key={id} value={id}>
-              {name} ({finishes.length.toLocaleString('en-GB')})
+              {name} ({numberInWords(finishes.length)})
             </option>
           ))}
         </select>
@@ -84,7 +84,7 @@ export function RackHead() {
       )}
     </div>
   );
-}
+});
 
 /** A new finish on the rack looked at, on the first where all are, on a new one where there is none. */
 function NewFinish({ racks, rack }: { racks: readonly Rack[]; rack: Rack | undefined }) {

@@ -58,8 +58,9 @@ export function SpoonRows(props: SpoonRowsProps) {
   useLayoutEffect(() => {
     if (shown.current === asked) return;
     shown.current = asked;
-    if (box.current !== null) box.current.scrollTop = 0;
-  }, [asked]);
+    // Asking the box itself would lay the page out an extra time.
+    if ((rows.scrollOffset ?? 0) > 0) rows.scrollToOffset(0);
+  }, [asked, rows]);
   const onKey = (event: KeyboardEvent): void => {
     if (event.ctrlKey || event.metaKey || event.altKey || finishes.length === 0) return;
     const high = Math.max(1, Math.floor((box.current?.clientHeight ?? 0) / (rowRem * remPx)));

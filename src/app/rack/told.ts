@@ -31,6 +31,11 @@ export function noteOf(finish: Finish, light: LightId, deltaE?: number): string 
   return deltaE === undefined ? facts : `${together(nearInWords(deltaE))}\n${facts}`;
 }
 
+const thousands = new Intl.NumberFormat('en-GB');
+
+/** `10,000`. */
+export const numberInWords = (count: number): string => thousands.format(count);
+
 /** `1 finish`, `10,000 finishes`. */
 export const countOf = (count: number): string =>
-  `${count.toLocaleString('en-GB')} ${count === 1 ? 'finish' : 'finishes'}`;
+  `${numberInWords(count)} ${count === 1 ? 'finish' : 'finishes'}`;
