@@ -12,7 +12,7 @@ import { idFrom } from '../ground/id.ts';
 import { type Build, buildVersion, isOpen } from './build.ts';
 import { addAlternative } from './edit/alternative.ts';
 import { undecidedRef } from './edit/part.ts';
-import { buildFrom } from './file.ts';
+import { buildFrom } from './read/document.ts';
 
 /** What the builder says of a new build. */
 export interface Beginning {

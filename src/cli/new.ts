@@ -5,7 +5,8 @@
 import { writeFile } from 'node:fs/promises';
 import type { Command } from 'commander';
 import type { Build } from '../build/build.ts';
-import { buildFrom, parseBuild, textOf } from '../build/file.ts';
+import { parseBuild, textOf } from '../build/file.ts';
+import { buildFrom } from '../build/read/document.ts';
 import { startingBuild } from '../build/start.ts';
 import { InputError, type Problem } from '../ground/problem.ts';
 import { numberFrom, printLines } from './argument.ts';

@@ -1,7 +1,7 @@
 /** Bottles to buy, counted as a shelf counts them. Derived: each case counted by hand. */
 import { describe, expect, it } from 'vitest';
 import { bottlesToBuy, longestLeadDays, shelfOf } from '../../src/build/bottles.ts';
-import { buildFrom } from '../../src/build/file.ts';
+import { buildFrom } from '../../src/build/read/document.ts';
 import { plainDocument, plainFinish, ref, sketched } from './sample.ts';
 
 const primer = (onHand: boolean, leadDays = 9) => ({

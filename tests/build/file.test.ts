@@ -1,13 +1,7 @@
 /** What a build file refuses, and how it says so: place, what stands there, what should, the mend. */
 import { describe, expect, it } from 'vitest';
-import {
-  buildFrom,
-  type Migrations,
-  mostProblems,
-  parseBuild,
-  raised,
-  textOf,
-} from '../../src/build/file.ts';
+import { parseBuild, textOf } from '../../src/build/file.ts';
+import { buildFrom, type Migrations, mostProblems, raised } from '../../src/build/read/document.ts';
 import { InputError, type Problem } from '../../src/ground/problem.ts';
 import { plainDocument, plainFinish, ref } from './sample.ts';
 

@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { assignmentOf } from '../../src/build/build.ts';
 import { setAbsent } from '../../src/build/edit/part.ts';
-import { buildFrom } from '../../src/build/file.ts';
 import { absentCarParts, fittedBuild } from '../../src/build/fitted.ts';
+import { buildFrom } from '../../src/build/read/document.ts';
 import { ref, sketched } from './sample.ts';
 
 const whole = {

@@ -4,7 +4,8 @@ import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { type Build, buildSchema } from '../../src/build/build.ts';
 import { contradictions } from '../../src/build/choice/contradiction.ts';
-import { buildFrom, parseBuild, textOf } from '../../src/build/file.ts';
+import { parseBuild, textOf } from '../../src/build/file.ts';
+import { buildFrom } from '../../src/build/read/document.ts';
 import { drawFrom } from '../../src/ground/draw.ts';
 import { randomBuild } from './sample.ts';
 

@@ -1,6 +1,6 @@
 /** Small builds for tests: plain finishes by name, parts, rules, and seeded random builds. */
 import { type Build, buildVersion, type Rule } from '../../src/build/build.ts';
-import { buildFrom } from '../../src/build/file.ts';
+import { buildFrom } from '../../src/build/read/document.ts';
 import type { Draw } from '../../src/ground/draw.ts';
 
 /** A finish of rack `shelf`, needing a bottle of its own name; bottles in `toBuy` are missing. */

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addDays, daysBetween, isRealDate } from '../../src/build/date.ts';
-import { buildFrom } from '../../src/build/file.ts';
+import { buildFrom } from '../../src/build/read/document.ts';
 import { scheduleOf, strippingDays, type Waits } from '../../src/build/schedule.ts';
 import { cureOf as cureTableOf } from '../../src/finish/cure.ts';
 import type { Chemistry } from '../../src/finish/finish.ts';

@@ -6,7 +6,7 @@ import { isTyping } from './typing.ts';
 
 function actionOf({ key, shiftKey, target }: KeyboardEvent): (() => void) | undefined {
   const letter = key.toLowerCase();
-  if (letter === 's') return shiftKey ? undefined : saveWork;
+  if (letter === 's') return shiftKey ? undefined : () => void saveWork();
   if (isTyping(target)) return undefined;
   if (letter === 'z') return shiftKey ? redo : undo;
   return letter === 'y' ? redo : undefined;

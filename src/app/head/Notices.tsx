@@ -4,7 +4,7 @@ import { saveWork } from '../opening/save.ts';
 import { lay } from '../overlay/overlay.ts';
 
 const remedies: Readonly<Record<Remedy, { readonly name: string; readonly act: () => void }>> = {
-  save: { name: 'Save a file', act: saveWork },
+  save: { name: 'Save a file', act: () => void saveWork() },
   builds: { name: 'Show builds', act: () => lay({ kind: 'builds' }) },
 };
 

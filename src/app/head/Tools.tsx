@@ -18,7 +18,11 @@ const tools: readonly Tool[] = [
     act: () => lay({ kind: 'builds' }),
   },
   { name: 'New…', title: 'A new build', act: () => lay({ kind: 'new' }) },
-  { name: 'Save', title: 'Save this build to a file (Ctrl or ⌘ and S)', act: saveWork },
+  {
+    name: 'Save',
+    title: 'Save this build to a file (Ctrl or ⌘ and S)',
+    act: () => void saveWork(),
+  },
 ];
 const openFile: Tool = { name: 'Open a file…', title: 'A build, or a rack', act: askForFile };
 const find = (): void => lay({ kind: 'commands' });

@@ -6,4 +6,6 @@ import { fetchRacks } from './racks.ts';
 export function beginKeeping(): void {
   startKeeping();
   void fetchRacks();
+  // Saving must never wait for a web space that may be gone by then.
+  void import('../../build/file.ts');
 }

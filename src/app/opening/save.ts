@@ -1,5 +1,4 @@
 /** How does a build get out of the browser? As a file, into the browser's downloads. */
-import { textOf } from '../../build/file.ts';
 import { useBench } from '../store.ts';
 
 /** Hands a text to the browser's downloads. */
@@ -12,9 +11,11 @@ export function saveText(text: string, name: string, type = 'application/json'):
 }
 
 /** Saves the open build. */
-export function saveWork(): void {
+export async function saveWork(): Promise<void> {
   const work = useBench.getState().work;
   if (work === undefined) return;
+  const { textOf } = await import('../../build/file.ts');
   saveText(textOf(work.build), `${work.build.id}.json`);
-  void import('../keeping/saved.ts').then(({ noteWorkSaved }) => noteWorkSaved(work));
+  const { noteWorkSaved } = await import('../keeping/saved.ts');
+  await noteWorkSaved(work);
 }

@@ -6,7 +6,8 @@
 import type { Build } from '../../build/build.ts';
 import { checkAgainstCar } from '../../build/coverage.ts';
 import demoUrl from '../../build/demo.json?url';
-import { buildFrom, parseBuild } from '../../build/file.ts';
+import { buildFrom } from '../../build/read/document.ts';
+import { parseJson } from '../../finish/parse.ts';
 import { InputError } from '../../ground/problem.ts';
 import type { Work } from '../store.ts';
 import { carFrom, textOf } from './garage.ts';
@@ -15,8 +16,11 @@ import { carFrom, textOf } from './garage.ts';
 export type FreshWork = Omit<Work, 'key'>;
 
 /** Work from the text of a build file. Throws `InputError` with every problem. */
-export const workFrom = async (text: string, source: string): Promise<FreshWork> =>
-  onItsCar(parseBuild(text, source), source);
+export async function workFrom(text: string, source: string): Promise<FreshWork> {
+  // What finds contradictions between rules is fetched with the first file.
+  const { parseBuild } = await import('../../build/file.ts');
+  return onItsCar(parseBuild(text, source), source);
+}
 
 /**
  * Work from a document the browser has kept. Throws like `workFrom`, save that rules may contradict
@@ -39,7 +43,8 @@ export const isUntouchedDemo = (build: Build): boolean => untouched.has(build);
 
 /** The demo as it was made. */
 export async function demoWork(): Promise<FreshWork> {
-  const work = await workFrom(await textOf(demoUrl), 'the demo');
+  const source = 'the demo';
+  const work = await workFromKept(parseJson(await textOf(demoUrl), source), source);
   untouched.add(work.build);
   return work;
 }

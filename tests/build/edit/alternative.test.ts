@@ -11,7 +11,7 @@ import {
   removeAlternative,
   renameAlternative,
 } from '../../../src/build/edit/alternative.ts';
-import { buildFrom } from '../../../src/build/file.ts';
+import { buildFrom } from '../../../src/build/read/document.ts';
 import { ref, sketched } from '../sample.ts';
 
 const one = sketched({

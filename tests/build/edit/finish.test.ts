@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Build, refOf } from '../../../src/build/build.ts';
 import { embed, replaceFinish, usedRefs, withoutUnused } from '../../../src/build/edit/finish.ts';
-import { buildFrom } from '../../../src/build/file.ts';
+import { buildFrom } from '../../../src/build/read/document.ts';
 import { ref, sketched } from '../sample.ts';
 
 const build = sketched({
