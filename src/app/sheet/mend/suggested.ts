@@ -13,7 +13,7 @@ import { todayHere } from '../compared.ts';
 import type { Mended, ToMend } from './suggesting.ts';
 
 /** How long nothing must have changed, ms. */
-const calmMs = 250;
+const calmMs = 400;
 
 type Found = ReadonlyMap<string, Mended['remedies']>;
 
