@@ -21,5 +21,11 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // What the first page needs comes as one file; what is fetched later stays in its own pieces.
+        codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] },
+      },
+    },
   },
 });
