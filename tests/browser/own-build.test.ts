@@ -5,10 +5,22 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { desktop, type OpenPage, phone, startBrowser, visit } from './browser.ts';
+import {
+  button,
+  cardOf,
+  carOf,
+  done,
+  letters,
+  named,
+  newBuild,
+  paintOf,
+  pick,
+  reach,
+  undo,
+} from './bench.ts';
+import { desktop, type OpenPage, startBrowser, visit } from './browser.ts';
 import { dropFile } from './drop.ts';
 import { type Host, serve } from './serve.ts';
 
@@ -35,45 +47,6 @@ const start = async (screen = desktop): Promise<Page> => {
   opened = await visit(browser, host.url, screen);
   return opened.page;
 };
-const button = (within: Page | Locator, name: string | RegExp): Locator =>
-  within.getByRole('button', { name, exact: typeof name === 'string' });
-const carOf = (page: Page, letter: string): Locator =>
-  page.getByRole('article', { name: `Alternative ${letter}`, exact: true });
-const letters = (page: Page): Promise<string[]> => page.locator('.car .letter').allTextContents();
-const paintOf = (page: Page, letter: string, part: string): Promise<string> =>
-  carOf(page, letter)
-    .locator(`svg [data-part="${part}"]`)
-    .first()
-    .evaluate((path) => getComputedStyle(path).fill);
-const named = (page: Page): Promise<string[]> =>
-  page.locator('.part-table thead .alternative-name').allTextContents();
-/** The card of a part, opened from the words beneath its name in the table. */
-async function cardOf(page: Page, part: string): Promise<Locator> {
-  await button(page, new RegExp(`the card of ${part}$`)).click();
-  const card = page.getByRole('dialog', { name: part, exact: true });
-  await card.waitFor();
-  return card;
-}
-const done = (card: Locator): Promise<void> => button(card, 'Done').click();
-const undo = (page: Page): Promise<void> =>
-  button(page.locator('.head-tools'), 'Undo').first().click();
-/** Finds a spoon by its name and presses it. */
-async function pick(within: Locator, finish: string): Promise<void> {
-  await within.getByRole('searchbox').fill(finish);
-  await within
-    .getByRole('option', { name: new RegExp(finish) })
-    .first()
-    .click();
-}
-async function newBuild(page: Page): Promise<Locator> {
-  await page.evaluate(() => window.scrollTo(0, 0));
-  if (await button(page, 'More').isVisible()) await button(page, 'More').click();
-  await button(page, 'New…').last().click();
-  const dialog = page.getByRole('dialog', { name: 'New build' });
-  await dialog.waitFor();
-  return dialog;
-}
-
 describe('from an empty bench to score sheets', () => {
   it('by mouse: a blank roadster, two parts painted, one open, two accents compared', async () => {
     const page = await start();
@@ -196,20 +169,6 @@ describe('from an empty bench to score sheets', () => {
     await page.getByRole('heading', { name: 'Dragonfly roadster' }).waitFor();
   });
 });
-
-/** Presses Tab, or Shift and Tab, until what has the focus is called like this. */
-async function reach(page: Page, name: RegExp, isBack = false): Promise<void> {
-  for (let step = 0; step < 160; step++) {
-    const words = await page.evaluate(() => {
-      const now = document.activeElement;
-      const label = now instanceof HTMLInputElement ? (now.labels?.[0]?.textContent ?? '') : '';
-      return (now?.getAttribute('aria-label') ?? (label || now?.textContent) ?? '').trim();
-    });
-    if (name.test(words)) return;
-    await page.keyboard.press(isBack ? 'Shift+Tab' : 'Tab');
-  }
-  throw new Error(`the keyboard never came to ${name}`);
-}
 
 describe('parts', () => {
   it('that are not on the model leave drawings and table, and come back', async () => {
@@ -352,66 +311,4 @@ describe('the build itself', () => {
     await page.getByText(/1:35;.*wanted by 24 May 2031/).waitFor();
     expect(await page.getByRole('radio', { name: /^Yours.*0\.6 m/ }).isChecked()).toBe(true);
   });
-});
-
-describe('every card', () => {
-  /** Nothing in this place for axe to object to, and no page wider than the window. */
-  async function check(page: Page, place: string, state: string): Promise<void> {
-    const { violations } = await new AxeBuilder({ page }).include(place).analyze();
-    const told = violations.map(
-      ({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
-    );
-    expect(told, state).toEqual([]);
-    const wider = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(wider, state).toBeLessThanOrEqual(0);
-  }
-  for (const [name, screen] of [
-    ['desktop', desktop],
-    ['phone', phone],
-  ] as const) {
-    it(`${name}: of parts, alone and all together, gives axe nothing to object to`, async () => {
-      const page = await start(screen);
-      const open = await cardOf(page, 'Stripes');
-      await button(open, 'Add candidates…').click();
-      await open.getByRole('option').first().waitFor();
-      await open.getByText('Spray together with other parts…').click();
-      await check(page, 'dialog[open]', 'an open part');
-      await open.getByRole('radio', { name: /^Settled/ }).check();
-      await check(page, 'dialog[open]', 'a settled part');
-      await button(open, 'All parts').click();
-      const list = page.getByRole('dialog', { name: 'All parts' });
-      await list.getByLabel('Tick Belts').check();
-      await check(page, 'dialog[open]', 'the list of parts');
-      await button(list, 'Not on this model').click();
-      await done(list);
-      await button(page, /^1 part not on this model/).click();
-      await page.locator('summary', { hasText: 'Add an alternative' }).click();
-      await check(page, '.part-table', 'what is left out, and what to add');
-    });
-
-    it(`${name}: of alternatives, of the build and of a new one neither`, async () => {
-      const page = await start(screen);
-      await page.locator('.car .alternative-name').first().click();
-      const card = page.getByRole('dialog', { name: 'Alternative A' });
-      await card.waitFor();
-      await check(page, 'dialog[open]', 'an alternative');
-      await button(card, 'Take out').click();
-      await check(page, '.said', 'the line at the foot');
-      const dialog = await newBuild(page);
-      await check(page, 'dialog[open]', 'a new build');
-      await button(dialog, 'Begin this build').click();
-      await page.locator('.questions').waitFor();
-      await check(page, '.questions', 'three questions');
-      await button(page, /^New roadster/).click();
-      await page.getByRole('dialog', { name: 'This build' }).waitFor();
-      await check(page, 'dialog[open]', 'the build');
-      await page.keyboard.press('Escape');
-      await page.locator('.car .alternative-name').first().click();
-      await button(page.getByRole('dialog', { name: 'Alternative A' }), 'Take out').click();
-      await page.getByRole('heading', { name: 'Nothing to compare yet' }).waitFor();
-      await check(page, 'main', 'no alternatives');
-    });
-  }
 });

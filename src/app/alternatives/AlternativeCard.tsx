@@ -7,7 +7,7 @@ import {
   noteAlternative,
   renameAlternative,
 } from '../../build/edit/alternative.ts';
-import { clear, lay } from '../overlay/overlay.ts';
+import { clear, cleared, lay } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
@@ -31,7 +31,7 @@ export function AlternativeCard({ alternative: id }: { readonly alternative: str
   const { name, note = '' } = alternative;
   const close = (): void => {
     endStep();
-    clear();
+    cleared('alternative');
   };
   return (
     <Dialog title={`Alternative ${letterOf(at)}`} place="side" onClose={close} tools={<UndoHere />}>

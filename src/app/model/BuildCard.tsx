@@ -4,7 +4,7 @@
  */
 import { isRealDate } from '../../build/date.ts';
 import { usedRefs, withoutUnused } from '../../build/edit/finish.ts';
-import { clear } from '../overlay/overlay.ts';
+import { cleared } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
@@ -19,7 +19,7 @@ export function BuildCard() {
   const { build, car } = useWork();
   const close = (): void => {
     endStep();
-    clear();
+    cleared('build');
   };
   return (
     <Dialog title="This build" place="side" onClose={close} tools={<UndoHere />}>

@@ -8,7 +8,7 @@ import { goTo } from '../area.ts';
 import { askForFile } from '../opening/ask.ts';
 import { carFrom } from '../opening/garage.ts';
 import { demoWork } from '../opening/start.ts';
-import { clear } from '../overlay/overlay.ts';
+import { clear, cleared } from '../overlay/overlay.ts';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
 import { nameFault } from '../pieces/naming.ts';
@@ -66,7 +66,12 @@ export function NewBuild() {
     }
   };
   return (
-    <Dialog title="New build" className="new-build" onClose={clear} closing="Not now">
+    <Dialog
+      title="New build"
+      className="new-build"
+      onClose={() => cleared('new')}
+      closing="Not now"
+    >
       <form
         ref={form}
         className="model-card"

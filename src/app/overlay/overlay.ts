@@ -33,3 +33,11 @@ export const lay = (overlay: Overlay): void => useOverlay.setState({ overlay });
 
 /** Takes the dialog away. */
 export const clear = (): void => useOverlay.setState({ overlay: undefined });
+
+/**
+ * Takes a dialog away that has been closed, unless another lies there by now: the browser tells of
+ * the closing only after keys that were pressed meanwhile.
+ */
+export function cleared(kind: Overlay['kind']): void {
+  if (useOverlay.getState().overlay?.kind === kind) clear();
+}

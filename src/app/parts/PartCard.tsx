@@ -7,7 +7,7 @@ import { useEffect } from 'react';
 import type { Part } from '../../build/build.ts';
 import { isOpen } from '../../build/build.ts';
 import { renamePart } from '../../build/edit/part.ts';
-import { clear, lay } from '../overlay/overlay.ts';
+import { clear, cleared, lay } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Field } from '../pieces/Field.tsx';
@@ -38,7 +38,7 @@ export function PartCard({ part: id }: { readonly part: string }) {
   if (part === undefined) return null;
   const close = (): void => {
     endStep();
-    clear();
+    cleared('part');
   };
   return (
     <Dialog title={part.name} place="side" onClose={close} tools={<Tools />}>

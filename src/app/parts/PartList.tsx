@@ -6,7 +6,7 @@
 import { useState } from 'react';
 import { finishesByRef, type Part, usualFinish } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
-import { clear, lay } from '../overlay/overlay.ts';
+import { cleared, lay } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Bowl } from '../pieces/Spoon.tsx';
@@ -33,7 +33,7 @@ export function PartList() {
   const chosen = build.parts.filter(({ id }) => ticked.includes(id));
   const close = (): void => {
     endStep();
-    clear();
+    cleared('parts');
   };
   const tick = (ids: readonly string[], isOn: boolean): void =>
     setTicked((now) =>
