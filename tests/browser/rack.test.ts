@@ -127,6 +127,10 @@ describe('finding', () => {
     for (const name of await namesIn(page)) expect(names).toContain(name);
     await page.getByRole('button', { name: 'Show all again' }).first().click();
     await expect.poll(() => count(page).textContent()).toMatch(/^\d+ finishes\.$/);
+    // The button has gone with what it took away; the focus is at the spoons.
+    await expect
+      .poll(() => spoons(page).evaluate((list) => list === document.activeElement))
+      .toBe(true);
   });
 });
 

@@ -9,11 +9,11 @@ import { Carried } from '../table/Carried.tsx';
 import { Filters } from './Filters.tsx';
 import { everywhere, finishesIn, inBuild } from './finishes.ts';
 import { type Found, useFound } from './found.ts';
-import { InHand } from './InHand.tsx';
+import { InHand } from './hand/InHand.tsx';
 import './rack.css';
 import { RackHead } from './RackHead.tsx';
 import { SpoonRows } from './SpoonRows.tsx';
-import { isAsking, seek, seekAll, useSeeking } from './seeking.ts';
+import { isAsking, seek, seekAll, toTheSpoons, useSeeking } from './seeking.ts';
 import { countOf, numberInWords } from './told.ts';
 import { paintOfColour, questionOf, typedFrom } from './typed.ts';
 
@@ -52,7 +52,14 @@ export function RackArea() {
       <div className="rack-count">
         <p role="status">{foundInWords(found, near?.name)}</p>
         {seeking.near === undefined ? null : (
-          <button type="button" className="button" onClick={() => seek({ near: undefined })}>
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              seek({ near: undefined });
+              toTheSpoons();
+            }}
+          >
             Not by nearness
           </button>
         )}
@@ -145,7 +152,14 @@ function Nothing({ isEmpty, isWaiting, scope }: NothingProps) {
           Show all again
         </button>
         {scope === everywhere ? null : (
-          <button type="button" className="button" onClick={() => seek({ scope: everywhere })}>
+          <button
+            type="button"
+            className="button"
+            onClick={() => {
+              seek({ scope: everywhere });
+              toTheSpoons();
+            }}
+          >
             Look in all racks
           </button>
         )}

@@ -44,8 +44,18 @@ export const seekNear = (near: EmbeddedFinish): void => useSeeking.setState({ ne
 
 export const seek = (change: Partial<Seeking>): void => useSeeking.setState(change);
 
+/** The focus goes to the spoons once they have been drawn: the button pressed may be gone by then. */
+export const toTheSpoons = (): void => {
+  requestAnimationFrame(() => {
+    document.querySelector<HTMLElement>('.rack-body .spoon-rows')?.focus({ preventScroll: true });
+  });
+};
+
 /** Asks for nothing any more; rack and spoon in the hand stay. */
-export const seekAll = (): void => useSeeking.setState(open);
+export const seekAll = (): void => {
+  useSeeking.setState(open);
+  toTheSpoons();
+};
 
 /** Whether anything is asked for. */
 export const isAsking = (seeking: Seeking): boolean =>

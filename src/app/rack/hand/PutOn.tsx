@@ -11,10 +11,10 @@ import {
   letterOf,
   type Part,
   refOf,
-} from '../../build/build.ts';
-import { sayDone } from '../pieces/said.ts';
-import { pointAt } from '../pointing.ts';
-import { chooseFrom, endStep, useWork } from '../store.ts';
+} from '../../../build/build.ts';
+import { sayDone } from '../../pieces/said.ts';
+import { pointAt } from '../../pointing.ts';
+import { chooseFrom, endStep, useWork } from '../../store.ts';
 
 /** Part, alternative, and the button that does it. */
 export function PutOn({ finish }: { finish: EmbeddedFinish }) {

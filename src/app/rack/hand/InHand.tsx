@@ -9,21 +9,21 @@ import {
   type EmbeddedFinish,
   letterOf,
   refOf,
-} from '../../build/build.ts';
-import { bottlesOf } from '../../finish/finish.ts';
-import { uncertaintyOf } from '../../finish/provenance.ts';
-import { removeFinish } from '../../finish/rack/edit.ts';
-import type { Rack } from '../../finish/rack/rack.ts';
-import { startEditing } from '../finish/editing.ts';
-import { addFreshFinish } from '../finish/fresh.ts';
-import { kindOf, lookOf } from '../pieces/look.ts';
-import { Bowl } from '../pieces/Spoon.tsx';
-import { sayDone } from '../pieces/said.ts';
-import { editRacks, endStep, useRacks, useWork } from '../store.ts';
-import { carries } from '../table/carrying.ts';
+} from '../../../build/build.ts';
+import { bottlesOf } from '../../../finish/finish.ts';
+import { uncertaintyOf } from '../../../finish/provenance.ts';
+import { removeFinish } from '../../../finish/rack/edit.ts';
+import type { Rack } from '../../../finish/rack/rack.ts';
+import { startEditing } from '../../finish/editing.ts';
+import { addFreshFinish } from '../../finish/fresh.ts';
+import { kindOf, lookOf } from '../../pieces/look.ts';
+import { Bowl } from '../../pieces/Spoon.tsx';
+import { sayDone } from '../../pieces/said.ts';
+import { editRacks, endStep, useRacks, useWork } from '../../store.ts';
+import { carries } from '../../table/carrying.ts';
+import { seek, seekNear, toTheSpoons } from '../seeking.ts';
+import { daysInWords, nearInWords } from '../told.ts';
 import { PutOn } from './PutOn.tsx';
-import { seek, seekNear } from './seeking.ts';
-import { daysInWords, nearInWords } from './told.ts';
 
 interface InHandProps {
   readonly finish: EmbeddedFinish;
@@ -169,6 +169,7 @@ function takeOut(rack: Rack, { id, name }: EmbeddedFinish, isEmbedded: boolean):
   endStep();
   editRacks((all) => all.map((one) => (one.id === rack.id ? removeFinish(one, id) : one)));
   endStep();
+  toTheSpoons();
   sayDone(
     `${name} is off ${rack.name}.${isEmbedded ? ' This build holds it still, and wears it as before.' : ''}`,
   );
