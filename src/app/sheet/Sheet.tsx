@@ -21,6 +21,9 @@ const mostShown = 3;
 export function Sheet({ sheet }: { sheet: ScoreSheet }) {
   const before = useBefore(sheet);
   const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
+  const findingsOf = (key: ScoreKey): Found[] =>
+    sheet.evidence.flatMap((evidence, at) => (evidence.score === key ? [{ evidence, at }] : []));
+  const read = worstFirst.flatMap((key) => findingsOf(key).map(({ at }) => at));
   return (
     <article
       className="sheet"
@@ -56,9 +59,8 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
           alternative={sheet.id}
           value={sheet.scores[key]}
           before={before?.scores[key]}
-          findings={sheet.evidence.flatMap((evidence, at) =>
-            evidence.score === key ? [{ evidence, at }] : [],
-          )}
+          findings={findingsOf(key)}
+          read={read}
         />
       ))}
     </article>
@@ -90,10 +92,12 @@ interface ScoreProps {
   readonly value: number;
   readonly before: number | undefined;
   readonly findings: readonly Found[];
+  /** Places of all the sheet's findings, in the order they are read. */
+  readonly read: readonly number[];
 }
 
 /** One score: its sentences with what would mend them, the number and a bar beside. */
-function Score({ score, alternative, value, before, findings }: ScoreProps) {
+function Score({ score, alternative, value, before, findings, read }: ScoreProps) {
   const list = (some: readonly Found[]) => (
     <ul>
       {some.map(({ evidence, at }) => (
@@ -102,7 +106,7 @@ function Score({ score, alternative, value, before, findings }: ScoreProps) {
         >
           <Finding evidence={evidence} />
           {evidence.cost > 0 || evidence.kind === 'wasted' ? (
-            <Mending alternative={alternative} at={at} />
+            <Mending alternative={alternative} at={at} after={read.slice(0, read.indexOf(at))} />
           ) : null}
         </li>
       ))}

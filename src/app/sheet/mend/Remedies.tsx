@@ -15,17 +15,26 @@ export interface RemediesProps {
   readonly alternative: string;
   /** Place of the finding in the evidence of the alternative's sheet. */
   readonly at: number;
+  /** Places of the findings read before it; what mends one of them is offered there. */
+  readonly after?: readonly number[];
   /** Only the first remedy, where room is short. */
   readonly isBrief?: boolean;
 }
 
 /** The best remedy of a finding, and the others folded. */
-export function Remedies({ alternative, at, isBrief = false }: RemediesProps) {
-  const [first, ...others] = useRemedies(alternative, at);
+export function Remedies({ alternative, at, after = [], isBrief = false }: RemediesProps) {
+  const all = useRemedies(alternative);
+  const offered = new Set(after.flatMap((earlier) => all[earlier]?.[0]?.label ?? []));
+  const [first, ...rest] = all[at] ?? [];
   if (first === undefined) return null;
+  const others = rest.filter(({ label }) => !offered.has(label));
   return (
     <div className="remedies">
-      <Way alternative={alternative} remedy={first} />
+      {offered.has(first.label) ? (
+        <p className="remedy remedy-told">“{first.label}”, above, mends this too.</p>
+      ) : (
+        <Way alternative={alternative} remedy={first} />
+      )}
       {isBrief || others.length === 0 ? null : (
         <details>
           <summary>{others.length === 1 ? 'Another way' : `${others.length} other ways`}</summary>

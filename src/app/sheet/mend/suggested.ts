@@ -6,7 +6,6 @@
 import { useSyncExternalStore } from 'react';
 import type { Build } from '../../../build/build.ts';
 import type { SightTable } from '../../../car/table.ts';
-import type { Remedy } from '../../../score/remedy/remedy.ts';
 import { useViewing } from '../../live/viewing.ts';
 import { useBench, useWork } from '../../store.ts';
 import { todayHere } from '../compared.ts';
@@ -63,14 +62,14 @@ useViewing.subscribe((now, before) => {
   if (now.liveness !== before.liveness) searchOnceCalm();
 });
 
-/** Remedies for one finding, by its place in the alternative's evidence; none until found. */
-export function useRemedies(alternative: string, at: number): readonly Remedy[] {
+/** Remedies for every finding of an alternative, in the order of its evidence; none until found. */
+export function useRemedies(alternative: string): Mended['remedies'] {
   const { build } = useWork();
-  const read = (): readonly Remedy[] => known.get(build)?.get(alternative)?.[at] ?? none;
+  const read = (): Mended['remedies'] => known.get(build)?.get(alternative) ?? none;
   return useSyncExternalStore(listen, read);
 }
 
-const none: readonly Remedy[] = [];
+const none: Mended['remedies'] = [];
 
 function listen(listener: () => void): () => void {
   listeners.add(listener);
