@@ -24,19 +24,27 @@ import { open } from './store.ts';
 
 const host = document.getElementById('bench')!;
 
-try {
-  open(await firstWork());
-  createRoot(host).render(
-    <StrictMode>
-      <Boundary>
-        <App />
-      </Boundary>
-    </StrictMode>,
-  );
-} catch (error) {
-  const reason = error instanceof Error ? error.message : String(error);
-  const words = document.createElement('p');
-  words.className = 'waiting';
-  words.textContent = `The bench could not be laid out: ${reason}. Reload the page to try again.`;
-  host.replaceChildren(words);
+/**
+ * Runs beside the module, which must not wait for it: what keeps builds is fetched on the way and
+ * may lie in one script with this.
+ */
+async function begin(): Promise<void> {
+  try {
+    open(await firstWork());
+    createRoot(host).render(
+      <StrictMode>
+        <Boundary>
+          <App />
+        </Boundary>
+      </StrictMode>,
+    );
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    const words = document.createElement('p');
+    words.className = 'waiting';
+    words.textContent = `The bench could not be laid out: ${reason}. Reload the page to try again.`;
+    host.replaceChildren(words);
+  }
 }
+
+void begin();
