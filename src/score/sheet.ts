@@ -28,7 +28,7 @@ import { sheenEvidence } from './finding/sheen.ts';
 import { steadinessEvidence } from './finding/steadiness.ts';
 import { type Judged, type Judging, judge } from './judged.ts';
 import { aheadOfOrdinary, ordinaryOveralls } from './ordinary.ts';
-import { overallOf, scoreOfCost } from './terms.ts';
+import { overallOf, scoreOfCost, type Terms } from './terms.ts';
 
 /**
  * How to compare; `withoutCloseness` skips all draws: `closeness` is then empty and no sheet says
@@ -47,21 +47,29 @@ export function compareAlternatives(
   return comparisonOf(judge(build, sight, judging), judging);
 }
 
-/** Compares every alternative of a build that is laid out already. */
+/**
+ * Compares every alternative of a build that is laid out already. Sheets of alternatives that are
+ * as they were in the same tables are the same objects as before.
+ */
 export function comparisonOf(judged: Judged, judging: Comparing): Comparison {
   const { build, sight } = judged.from;
-  const sheets = build.alternatives.map((alternative, at) => sheetOf(judged, alternative, at));
+  const sheets = judged.build.alternatives.map((alternative, at) =>
+    sheetKept(judged, alternative, at),
+  );
   const costs = sheets.map(({ costs: six }) => six);
   const ordinary = judging.withoutCloseness ? undefined : ordinaryOveralls(build, sight, judging);
   return {
     light: judged.light,
     distanceMm: judged.terms.scene.distanceMm,
     today: judging.today,
-    alternatives: sheets.map(({ sheet }, at) => ({
-      ...sheet,
-      pareto: isUnbeaten(costs, at),
-      ...(ordinary && { aheadOfOrdinary: aheadOfOrdinary(ordinary, sheet.overall) }),
-    })),
+    alternatives: sheets.map((kept, at) => {
+      const pareto = isUnbeaten(costs, at);
+      if (kept.sheet.pareto !== pareto) kept.sheet = { ...kept.sheet, pareto };
+      const { sheet } = kept;
+      return ordinary === undefined
+        ? sheet
+        : { ...sheet, aheadOfOrdinary: aheadOfOrdinary(ordinary, sheet.overall) };
+    }),
     closeness:
       judging.withoutCloseness === true
         ? []
@@ -70,6 +78,27 @@ export function comparisonOf(judged: Judged, judging: Comparing): Comparison {
             sheets.map(({ sheet }) => sheet),
           ),
   };
+}
+
+/** A sheet, and all that it rests on beside the tables. */
+interface Kept {
+  readonly of: readonly unknown[];
+  readonly costs: Float64Array;
+  sheet: ScoreSheet;
+}
+/** By tables and alternative: a change on one alternative leaves the sheets of the others. */
+const keptIn = new WeakMap<Terms, Map<string, Kept>>();
+
+function sheetKept(judged: Judged, alternative: Alternative, at: number): Kept {
+  const { weights, rules } = judged.build;
+  const of = [alternative, weights, rules, at, judged.from.judging.today];
+  const kept = keptIn.get(judged.terms) ?? new Map<string, Kept>();
+  keptIn.set(judged.terms, kept);
+  const before = kept.get(alternative.id);
+  if (before?.of.every((one, k) => one === of[k])) return before;
+  const now = { of, ...sheetOf(judged, alternative, at) };
+  kept.set(alternative.id, now);
+  return now;
 }
 
 function sheetOf(judged: Judged, alternative: Alternative, at: number) {

@@ -44,7 +44,8 @@ export function Picture({ alternative, letter, view }: PictureProps) {
     shownPaint.current = { drawing, paint };
   }, [drawing, paint]);
 
-  useEffect(() => leaveOutIn(drawing, absentCarParts(build)), [drawing, build]);
+  const absent = [...absentCarParts(build)].join(' ');
+  useEffect(() => leaveOutIn(drawing, new Set(absent.split(' '))), [drawing, absent]);
 
   const isMarking = useViewing((viewing) => viewing.isMarking);
   const compared = useStagedBuild();

@@ -1,5 +1,5 @@
 /** One alternative's score sheet: broken rules, then its scores, worst first, each with reasons. */
-import { lazy, Suspense, useId, useState } from 'react';
+import { lazy, memo, Suspense, useId, useState } from 'react';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { scoreNames } from '../../score/name.ts';
@@ -17,8 +17,8 @@ const Explained = lazy(async () => ({
 /** Findings shown per score before the rest is folded. */
 const mostShown = 3;
 
-/** The score sheet of one alternative. */
-export function Sheet({ sheet }: { sheet: ScoreSheet }) {
+/** The score sheet of one alternative; one that has not changed is left as it stands. */
+export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
   const before = useBefore(sheet);
   const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
   const findingsOf = (key: ScoreKey): Found[] =>
@@ -65,7 +65,7 @@ export function Sheet({ sheet }: { sheet: ScoreSheet }) {
       ))}
     </article>
   );
-}
+});
 
 /** How many ordinary schemes this one is ahead of, once they are drawn. */
 function Ordinary({ id }: { id: string }) {

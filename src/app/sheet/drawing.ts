@@ -5,11 +5,15 @@ import { compareAlternatives } from '../../score/sheet.ts';
 
 export interface ToDraw {
   readonly build: Build;
-  readonly sight: SightTable;
+  /** Sent where it is another than before. */
+  readonly sight: SightTable | undefined;
   /** ISO date. */
   readonly today: string;
 }
 
+let known: SightTable;
+
 self.addEventListener('message', ({ data: { build, sight, today } }: MessageEvent<ToDraw>) => {
-  self.postMessage(compareAlternatives(build, sight, { today }));
+  known = sight ?? known;
+  self.postMessage(compareAlternatives(build, known, { today }));
 });

@@ -2,10 +2,11 @@
  * How surely, and how good among ordinary schemes? What rests on hundreds of draws is worked out
  * beside the page, so that picture, numbers and sentences never wait for it. While a build is being
  * drawn the answers of the one before it are withheld rather than shown for the wrong car. Of
- * builds that come faster than answers only the newest is drawn.
+ * builds that come faster than answers only the newest is drawn, and none before it has been seen.
  */
 import { useEffect, useState } from 'react';
 import type { Build } from '../../build/build.ts';
+import type { SightTable } from '../../car/table.ts';
 import type { Comparison } from '../../score/comparison.ts';
 import { useWork } from '../store.ts';
 import { todayHere } from './compared.ts';
@@ -13,23 +14,45 @@ import type { ToDraw } from './drawing.ts';
 
 let worker: Worker | undefined;
 let running: Build | undefined;
-let waiting: ToDraw | undefined;
+let waiting: ToSend | undefined;
+/** What the worker has been told of already. */
+let sent: SightTable | undefined;
+let starting: ReturnType<typeof setTimeout> | undefined;
 const known = new WeakMap<Build, Comparison>();
 const listeners = new Set<() => void>();
 
-function send(toDraw: ToDraw): void {
+/** Handing a build over takes time too, which its first picture need not wait for, ms. */
+const seenMs = 60;
+
+interface ToSend {
+  readonly build: Build;
+  readonly sight: SightTable;
+}
+
+function send({ build, sight }: ToSend): void {
   worker ??= startWorker();
-  running = toDraw.build;
+  running = build;
+  const toDraw: ToDraw = { build, sight: sight === sent ? undefined : sight, today: todayHere() };
+  sent = sight;
   worker.postMessage(toDraw);
+}
+
+/** Draws the newest build that waits, once it has been seen and the one before it is done. */
+function sendSoon(): void {
+  clearTimeout(starting);
+  starting = setTimeout(() => {
+    if (running !== undefined || waiting === undefined) return;
+    const newest = waiting;
+    waiting = undefined;
+    send(newest);
+  }, seenMs);
 }
 
 function startWorker(): Worker {
   const started = new Worker(new URL('./drawing.ts', import.meta.url), { type: 'module' });
   const next = (): void => {
     running = undefined;
-    const newest = waiting;
-    waiting = undefined;
-    if (newest !== undefined) send(newest);
+    sendSoon();
     for (const listener of listeners) listener();
   };
   started.addEventListener('message', ({ data }: MessageEvent<Comparison>) => {
@@ -53,9 +76,8 @@ export function useDrawn(): Comparison | undefined {
   }, []);
   useEffect(() => {
     if (known.has(build) || running === build || waiting?.build === build) return;
-    const toDraw = { build, sight: car.sight, today: todayHere() };
-    if (running === undefined) send(toDraw);
-    else waiting = toDraw;
+    waiting = { build, sight: car.sight };
+    sendSoon();
   }, [build, car.sight]);
   return known.get(build);
 }

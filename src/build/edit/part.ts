@@ -26,7 +26,10 @@ export const withChoices = (
   to: (choices: Alternative['choices'], alternative: Alternative) => Alternative['choices'],
 ): Build => ({
   ...build,
-  alternatives: build.alternatives.map((one) => ({ ...one, choices: to(one.choices, one) })),
+  alternatives: build.alternatives.map((one) => {
+    const choices = to(one.choices, one);
+    return choices === one.choices ? one : { ...one, choices };
+  }),
 });
 /** Choices without those for some parts. */
 export const without = (choices: Alternative['choices'], ids: readonly string[]) =>
