@@ -1,11 +1,13 @@
 /**
- * How much of the window do the cars keep while one works beneath them? Whole at the top of the
- * page; once the page has been scrolled so far that a small stage covers no more than what has left
- * the window anyway, small and held at the window's upper edge.
+ * How much of the window do the cars keep while one works beneath them? The stage is held at the
+ * window's upper edge. At first the page slides over what is said beneath the cars; once it would
+ * slide over the cars themselves they become small, and the page slides on over the bare floor
+ * before them; once that is gone too it passes beneath.
  *
- * The stage keeps its place in the flow, whatever its size: what it is shorter, its margin is
- * longer. So nothing beneath it moves, and its size can never change the scrolling it depends on.
- * It is whole again, over the page, while a key's focus is in it or its switches are asked for.
+ * The stage keeps its place in the flow, whatever its size: what it is shorter, its floor or its
+ * margin is longer. So nothing beneath it moves, and its size can never change the scrolling it
+ * depends on. It is whole, over the page, while a key's focus is in it or its switches are asked
+ * for.
  */
 import { type RefObject, useLayoutEffect } from 'react';
 
@@ -16,6 +18,8 @@ type Size = 'whole' | 'grown' | 'compact';
 const isRoomy = matchMedia('(min-width: 60.01em) and (min-height: 34em)');
 /** The switches asked for go again once the page has been scrolled by so much, CSS pixels. */
 const scrolledAway = 60;
+/** By so much the cars are taller, rem, while there is room for it; the style sheet says the same. */
+const taller = 4.75;
 /** Marks the button that asks for the whole stage. */
 export const asksForWhole = 'data-asks-for-whole';
 
@@ -27,12 +31,24 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
     if (!element || !frame) return;
     const root = document.documentElement.style;
     const tall = { whole: 0, compact: 0 };
+    /** How far the page may slide over the whole stage before it reaches the cars. */
+    let spare = 0;
     let wide = -1;
     let askedAt: number | undefined;
 
     const heightOf = (): number => element.getBoundingClientRect().height;
+    const standsEnd = (): number => {
+      const stand = element.querySelector('.picture-frame')?.getBoundingClientRect();
+      return (stand?.bottom ?? 0) - element.getBoundingClientRect().top;
+    };
     const show = (size: Size): void => {
       if (element.dataset.size !== size) element.dataset.size = size;
+    };
+    /** Fills what is bare, CSS pixels, between small cars and what the page has reached. */
+    const stretch = (bare: number): void => {
+      const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+      if (bare <= 0) element.removeAttribute('data-floor');
+      else element.dataset.floor = bare < taller * rem ? 'low' : 'high';
     };
     const tell = (): void => {
       const shorter = isAlways ? 0 : Math.max(0, tall.whole - tall.compact);
@@ -46,7 +62,8 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
         show(isAlways && element.dataset.filling === undefined ? 'compact' : 'whole');
         return;
       }
-      const isBeyond = isAlways || scrolled >= Math.max(1, tall.whole - tall.compact);
+      const isBeyond = isAlways || scrolled >= Math.max(1, spare);
+      stretch(isAlways ? 0 : tall.whole - scrolled - tall.compact);
       const isWanted =
         askedAt !== undefined ||
         element.querySelector(`:focus-visible:not([${asksForWhole}])`) !== null;
@@ -59,10 +76,15 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
         wide = element.offsetWidth;
         show('whole');
         tall.whole = heightOf();
+        spare = tall.whole - standsEnd();
+        element.removeAttribute('data-floor');
         show('compact');
         tall.compact = heightOf();
-      } else {
-        tall[element.dataset.size === 'compact' ? 'compact' : 'whole'] = heightOf();
+      } else if (element.dataset.size !== 'compact') {
+        tall.whole = heightOf();
+        spare = tall.whole - standsEnd();
+      } else if (element.dataset.floor === undefined) {
+        tall.compact = heightOf();
       }
       tell();
       settle();
