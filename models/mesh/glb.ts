@@ -34,6 +34,8 @@ export interface PartLine {
   readonly gloss60: number;
   readonly isMetal?: true;
   readonly isGlass?: true;
+  /** Id of a part without which this one is not there. */
+  readonly goesWith?: string;
 }
 export interface Place {
   /** Added to the part id to name the node; '' where there is one place. */
@@ -128,7 +130,8 @@ export async function glbOf(
     .writeBinary(document);
 }
 
-function extrasOf({ id, role, group, name, lab, gloss60, isMetal, isGlass }: PartLine) {
+function extrasOf(line: PartLine) {
+  const { id, role, group, name, lab, gloss60, isMetal, isGlass, goesWith } = line;
   const isFixed = role === 'given' || role === 'gap';
   return {
     part: id,
@@ -139,6 +142,7 @@ function extrasOf({ id, role, group, name, lab, gloss60, isMetal, isGlass }: Par
       ? { given: { lab: [...lab], gloss60, ...(isMetal ? { isMetal } : {}) } }
       : {}),
     ...(isGlass ? { isGlass: true } : {}),
+    ...(goesWith ? { goesWith } : {}),
   };
 }
 

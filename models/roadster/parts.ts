@@ -23,7 +23,19 @@ const lines = (
     gloss60,
     ...(kind === 'metal' ? { isMetal: true } : {}),
     ...(kind === 'glass' ? { isGlass: true } : {}),
+    ...(goesWith[id] ? { goesWith: goesWith[id] } : {}),
   }));
+
+/** What is fixed to a part, or is a piece of it, and so is not there without it. */
+const goesWith: Readonly<Record<string, string>> = {
+  'mirror-stalks': 'mirrors',
+  'mirror-glass': 'mirrors',
+  buckles: 'belts',
+  'caliper-lettering': 'calipers',
+  windscreen: 'windscreen-frame',
+  wipers: 'windscreen-frame',
+  'exhaust-bores': 'exhausts',
+};
 
 export const parts: readonly PartLine[] = [
   ...lines('feature', 'skin', {

@@ -38,9 +38,22 @@ export function fittedIn(build: Build): (part: string) => boolean {
   return (part) => !absent.has(part);
 }
 
-/** Ids of the parts of the car that this model does not have. */
-export const absentCarParts = (build: Build): ReadonlySet<string> =>
-  new Set(build.parts.flatMap((part) => (part.absent ? part.covers : [])));
+/**
+ * Ids of the parts of the car that this model does not have: those that absent parts of the build
+ * cover, and what goes with them, as stalk and glass go with a mirror.
+ */
+export function absentCarParts(
+  build: Build,
+  carParts: readonly { readonly id: string; readonly goesWith?: string | undefined }[],
+): ReadonlySet<string> {
+  const gone = new Set(build.parts.flatMap((part) => (part.absent ? part.covers : [])));
+  if (gone.size === 0) return gone;
+  for (let before = -1; before < gone.size; ) {
+    before = gone.size;
+    for (const { id, goesWith } of carParts) if (gone.has(goesWith ?? '')) gone.add(id);
+  }
+  return gone;
+}
 
 /** What is left of a rule once absent parts are gone; undefined where nothing is. */
 export function fittedRule(rule: Rule, isFitted: (part: string) => boolean): Rule | undefined {

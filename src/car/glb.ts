@@ -24,6 +24,8 @@ const labelSchema = v.object({
     }),
   ),
   isGlass: v.optional(v.boolean()),
+  /** Part without which this one is not there. */
+  goesWith: v.optional(v.string()),
 });
 /** What a node says of itself: its part, role, group and everyday name. */
 export type PartLabel = v.InferOutput<typeof labelSchema>;
@@ -70,9 +72,18 @@ export async function readGlb(bytes: Uint8Array, labelOf?: LabelOf): Promise<Mes
     if (part === undefined) {
       part = parts.length;
       partIndex.set(label.part, part);
-      const { part: id, role, group, name, given, isGlass = false } = label;
+      const { part: id, role, group, name, given, isGlass = false, goesWith } = label;
       const hex = hexFromLinear(material?.getBaseColorFactor() ?? [0.5, 0.5, 0.5]);
-      parts.push({ id, name, role, group, isGlass, hex, ...(given ? { given } : {}) });
+      parts.push({
+        id,
+        name,
+        role,
+        group,
+        isGlass,
+        hex,
+        ...(given && { given }),
+        ...(goesWith && { goesWith }),
+      });
     }
     const name = node.getName();
     const known = nodes.findIndex((one) => one.name === name && one.part === part);

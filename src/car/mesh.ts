@@ -13,6 +13,8 @@ export interface MeshPart {
   readonly group: Group;
   /** The finish of a given part where the build does not say: Lab D65 and GU60. */
   readonly given?: NonNullable<SightPart['given']>;
+  /** Id of a part without which this one is not there. */
+  readonly goesWith?: string;
   /** Seen through: left out of the sight table, drawn translucent in pictures. */
   readonly isGlass: boolean;
   /** Base colour of the part's material, sRGB hex; a picture's paint before a build is chosen. */

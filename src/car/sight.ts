@@ -81,6 +81,7 @@ export function sightOf(
       role: part.role,
       group: part.group,
       ...(part.given ? { given: part.given } : {}),
+      ...(part.goesWith ? { goesWith: part.goesWith } : {}),
       areaMm2: Object.fromEntries(
         zones.flatMap((zone) => {
           const ofLooks = areas[index]!.get(zone);

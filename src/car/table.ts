@@ -59,6 +59,8 @@ export const sightTableSchema = v.strictObject({
           isMetal: v.optional(v.boolean()),
         }),
       ),
+      /** Id of a part without which this one is not there: glass and stalk go with the mirror. */
+      goesWith: v.optional(v.string()),
       /** Projected visible area in each look, mm², split by zone: areaMm2[zone][look]. */
       areaMm2: v.record(v.string(), v.array(size)),
       /** Smallest visible dimension, mm; null where it is over 10 mm at 1:24 (240 mm full size). */

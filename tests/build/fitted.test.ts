@@ -49,8 +49,20 @@ describe('a build without its mirrors', () => {
     );
   });
 
-  it('names the parts of the car that are gone', () => {
-    expect([...absentCarParts(without)]).toEqual(['mirrors']);
+  it('names the parts of the car that are gone, and what goes with them', () => {
+    const car = [
+      { id: 'stalk-cap', goesWith: 'mirror-stalks' },
+      { id: 'mirror-stalks', goesWith: 'mirrors' },
+      { id: 'buckles', goesWith: 'belts' },
+      { id: 'mirrors' },
+    ];
+    expect([...absentCarParts(without, [])]).toEqual(['mirrors']);
+    expect([...absentCarParts(without, car)].sort()).toEqual([
+      'mirror-stalks',
+      'mirrors',
+      'stalk-cap',
+    ]);
+    expect([...absentCarParts(whole, car)]).toEqual([]);
   });
 
   it('is told once, so that whoever asks again gets the same', () => {

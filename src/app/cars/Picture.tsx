@@ -44,7 +44,7 @@ export function Picture({ alternative, letter, view }: PictureProps) {
     shownPaint.current = { drawing, paint };
   }, [drawing, paint]);
 
-  const absent = [...absentCarParts(build)].join(' ');
+  const absent = [...absentCarParts(build, car.sight.parts)].join(' ');
   useEffect(() => leaveOutIn(drawing, new Set(absent.split(' '))), [drawing, absent]);
 
   const isMarking = useViewing((viewing) => viewing.isMarking);

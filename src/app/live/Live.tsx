@@ -45,7 +45,7 @@ export function Live({ within }: LiveProps) {
   }, [car]);
 
   // One key for one set of absent parts, so that a mere change of finish builds no new shape.
-  const absent = [...absentCarParts(build)].sort().join(' ');
+  const absent = [...absentCarParts(build, car.sight.parts)].sort().join(' ');
   const mesh = useMemo(
     () => brought?.without(brought.mesh, new Set(absent.split(' '))),
     [brought, absent],

@@ -71,7 +71,7 @@ function Drawing({ alternative, view }: { alternative: Alternative; view: View }
     for (const [name, value] of paintOf(build, alternative, car.sight)) {
       drawing.style.setProperty(name, value);
     }
-    leaveOutIn(drawing, absentCarParts(build));
+    leaveOutIn(drawing, absentCarParts(build, car.sight.parts));
     host.current?.replaceChildren(drawing);
   }, [build, car, alternative, view]);
   return <div ref={host} className="paper-drawing" />;

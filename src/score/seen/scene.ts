@@ -70,7 +70,7 @@ export function sceneOf(build: Build, sight: SightTable, distanceMm: number): Sc
   const whole = sight.looks.flatMap((look, at) => (look.isWhole ? [at] : []));
   const weightSum = whole.reduce((sum, at) => sum + sight.looks[at]!.weight, 0);
   const lookWeights = Float64Array.from(whole, (at) => sight.looks[at]!.weight / weightSum);
-  const absent = absentCarParts(build);
+  const absent = absentCarParts(build, sight.parts);
   const carParts = new Map(
     sight.parts.flatMap((part) => (absent.has(part.id) ? [] : [[part.id, part] as const])),
   );
