@@ -17,27 +17,22 @@ interface DialogProps {
   readonly children: ReactNode;
 }
 
-/** Of the window's height a dialog at the side wants to itself, to stand beneath the cars. */
-const leastShare = 0.6;
+/** Says on the page's root that a dialog stands at the side, for whatever makes room for it. */
+function tellSide(): () => void {
+  const { dataset } = document.documentElement;
+  dataset.panel = 'side';
+  return () => delete dataset.panel;
+}
 
 /**
- * Keeps the cars in sight of a dialog at the side: it stands beneath them where they leave it room
- * enough; on a phone, where it is a sheet at the foot, the page moves until they stand above it.
- * The answer moves the page back.
+ * On a phone, where a dialog at the side is a sheet at the foot, the page moves until the cars stand
+ * above it. The answer moves the page back.
  */
-function keepCarsInSight(dialog: HTMLDialogElement): (() => void) | undefined {
+function keepCarsInSight(): (() => void) | undefined {
   const { scrollX, scrollY } = window;
-  if (window.matchMedia('(max-width: 40em)').matches) {
-    document.querySelector('.cars')?.scrollIntoView({ block: 'start', inline: 'nearest' });
-    return () => window.scrollTo(scrollX, scrollY);
-  }
-  const bottom = document.querySelector('.stage')?.getBoundingClientRect().bottom ?? 0;
-  const room = window.innerHeight - bottom;
-  const isRoomy = window.matchMedia('(min-width: 60.01em)').matches;
-  if (!isRoomy || bottom <= 0 || room < leastShare * window.innerHeight) return undefined;
-  dialog.style.marginBlockStart = `${bottom + 8}px`;
-  dialog.style.maxBlockSize = `${room - 20}px`;
-  return undefined;
+  if (!window.matchMedia('(max-width: 40em)').matches) return undefined;
+  document.querySelector('.cars')?.scrollIntoView({ block: 'start', inline: 'nearest' });
+  return () => window.scrollTo(scrollX, scrollY);
 }
 
 /** Shown as long as it is rendered; `onClose` is asked to take it away. */
@@ -50,7 +45,9 @@ export function Dialog(props: DialogProps) {
     if (element === null) return;
     const before = document.activeElement;
     if (!element.open) element.showModal();
-    const backToPlace = place === 'side' ? keepCarsInSight(element) : undefined;
+    const isSide = place === 'side';
+    const untell = isSide ? tellSide() : undefined;
+    const backToPlace = isSide ? keepCarsInSight() : undefined;
     let hasBegun = false;
     const begin = ({ target }: Event): void => {
       hasBegun = target === element;
@@ -64,6 +61,7 @@ export function Dialog(props: DialogProps) {
     return () => {
       element.removeEventListener('pointerdown', begin);
       element.removeEventListener('click', press);
+      untell?.();
       backToPlace?.();
       // Taken away while open, it would leave the focus on nothing.
       if (element.open && before instanceof HTMLElement) before.focus();
