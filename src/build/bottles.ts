@@ -3,11 +3,10 @@
  * bottle shared by two finishes, an undercoat and a clear is bought once. A part that is painted
  * already and keeps its finish needs nothing.
  *
- * One bottle id is one thing on the shelf, whichever rack names it; if any finish of the build
- * says it is on hand, it is, and of differing lead times the longest counts (our judgement: the
- * cautious reading of a file that disagrees with itself).
+ * One bottle id is one thing on the shelf, whichever rack names it (`finish/shelf`).
  */
 import { type Bottle, bottlesOf } from '../finish/finish.ts';
+import { shelfFrom } from '../finish/shelf.ts';
 import { type Build, type FinishRef, finishesByRef, isOpen, type Part } from './build.ts';
 
 /** A finish for each part, by part id. */
@@ -28,22 +27,7 @@ export const isToStrip = (part: Part, ref: FinishRef): boolean =>
   !isOpen(part) && part.painted && part.finish !== ref;
 
 /** Every bottle of the build by id, as the shelf holds it: on hand anywhere is on hand. */
-export function shelfOf(build: Build): Map<string, Bottle> {
-  const shelf = new Map<string, Bottle>();
-  for (const bottle of build.finishes.flatMap(bottlesOf)) {
-    const known = shelf.get(bottle.id);
-    if (known === undefined) {
-      shelf.set(bottle.id, bottle);
-      continue;
-    }
-    shelf.set(bottle.id, {
-      ...known,
-      onHand: known.onHand || bottle.onHand,
-      leadDays: Math.max(known.leadDays, bottle.leadDays),
-    });
-  }
-  return shelf;
-}
+export const shelfOf = (build: Build): Map<string, Bottle> => shelfFrom(build.finishes);
 
 /** Bottles not on hand that the assignment needs, in the order the parts first need them. */
 export function bottlesToBuy(build: Build, assignment: Assignment): BottleToBuy[] {

@@ -46,15 +46,26 @@ describe('finishes coming into a rack', () => {
     }
   });
 
-  it('tell bottles their way in the whole rack, and count whom it meets', () => {
-    const there = rackOf({ ...grey, bottle: clear(true) }, { ...plum, bottle: clear(true) });
-    const sky = finishWith({ id: 'sky', name: 'Sky', bottle: clear(false) });
-    const { rack, retold } = mergedInto(there, [sky], 'skip');
-    expect(rack.finishes.map(({ bottle }) => bottle?.onHand)).toEqual([false, false, false]);
-    expect(retold).toBe(2);
+  it('never empty the shelf, and fill it in the whole rack', () => {
+    const full = rackOf({ ...grey, bottle: clear(true) }, { ...plum, bottle: clear(true) });
+    const sky = (onHand: boolean) => finishWith({ id: 'sky', name: 'Sky', bottle: clear(onHand) });
+    const kept = mergedInto(full, [sky(false)], 'skip');
+    expect(kept.rack.finishes.map(({ bottle }) => bottle?.onHand)).toEqual([true, true, true]);
+    expect(kept.retold).toBe(0);
+    const empty = rackOf({ ...grey, bottle: clear(false) }, { ...plum, bottle: clear(false) });
+    const filled = mergedInto(empty, [sky(true)], 'skip');
+    expect(filled.rack.finishes.map(({ bottle }) => bottle?.onHand)).toEqual([true, true, true]);
+    expect(filled.retold).toBe(2);
+  });
+
+  it('say otherwise of a bottle where they replace one that said it, and count whom it meets', () => {
+    const full = rackOf({ ...grey, bottle: clear(true) }, { ...plum, bottle: clear(true) });
+    const used = [{ ...grey, bottle: clear(false) }];
+    const { rack, retold } = mergedInto(full, used, 'replace');
+    expect(rack.finishes.map(({ bottle }) => bottle?.onHand)).toEqual([false, false]);
+    expect(retold).toBe(1);
     // One that is passed over says nothing.
-    const passed = mergedInto(there, [{ ...grey, bottle: clear(false) }], 'skip');
-    expect(passed.rack).toEqual(there);
+    expect(mergedInto(full, used, 'skip').rack).toEqual(full);
   });
 
   it('take a bottle of their own along when they stay beside another', () => {

@@ -11,12 +11,13 @@ import {
   finishesByRef,
 } from '../../build/build.ts';
 import { changedAlike } from '../../build/edit/alike.ts';
-import { replaceFinish } from '../../build/edit/finish.ts';
+import { replaceFinish, withBottlesRetold } from '../../build/edit/finish.ts';
 import { faultIn } from '../../finish/edit/admit.ts';
-import type { Finish } from '../../finish/finish.ts';
-import { putFinish } from '../../finish/rack/edit.ts';
+import type { Bottle, Finish } from '../../finish/finish.ts';
+import { putFinish, withBottlesRetoldOn } from '../../finish/rack/edit.ts';
 import type { Rack } from '../../finish/rack/rack.ts';
-import { editAll, endStep, useBench } from '../store.ts';
+import { type Retold, shelfFrom } from '../../finish/shelf.ts';
+import { editAll, endStep, useBench, useRacks, useWork } from '../store.ts';
 import type { Edited } from './editing.ts';
 
 /** What every section of the form gets. */
@@ -72,6 +73,36 @@ function put({ rack, finish: id }: Edited, before: Finish, after: Finish): void 
       build: copy === undefined ? build : replaceFinish(build, ref, followed(copy, before, after)),
     };
   }, `finish/${ref}`);
+}
+
+/** Says otherwise of one bottle, in every rack and in the build, as part of editing the finish. */
+export const retell = (
+  { rack, finish: id }: Edited,
+  bottle: string,
+  anew: Partial<Omit<Bottle, 'id'>>,
+): void => {
+  const retold: Retold = new Map([[bottle, anew]]);
+  editAll(
+    ({ build, racks }) => ({
+      racks: racks.map((one) => withBottlesRetoldOn(one, retold)),
+      build: withBottlesRetold(build, retold),
+    }),
+    `finish/${rack}/${id}`,
+  );
+};
+
+/** A bottle as all racks and the build know it: on hand anywhere is on hand. */
+export function useShelved(bottle: Bottle | undefined): Bottle | undefined {
+  const { build } = useWork();
+  const racks = useRacks();
+  return useMemo(
+    () =>
+      bottle &&
+      shelfFrom([...(racks ?? []).flatMap(({ finishes }) => finishes), ...build.finishes]).get(
+        bottle.id,
+      ),
+    [bottle, racks, build.finishes],
+  );
 }
 
 /** The copy after the same change; where it said what the rack did, it stays one object with it. */

@@ -1,41 +1,42 @@
 /**
  * How do finishes come into a build, change in it and leave it? A build embeds what it wears, so
  * that one file is enough; a bottle shared by several finishes is told the same way in all of them.
+ * A finish that comes in never turns what is on hand into something to buy; one that is there
+ * already and says otherwise of its bottle than before is believed (`finish/shelf`).
  * A build in, a build out that `buildFrom` accepts.
  */
-import { type Bottle, bottlesOf, withBottles } from '../../finish/finish.ts';
+import { type Retold, shelfFrom, withRetold, withShelved } from '../../finish/shelf.ts';
 import type { Alternative, Build, EmbeddedFinish, FinishRef, Part, Rule } from '../build.ts';
 import { isOpen, refOf } from '../build.ts';
 
 /** Takes a finish into the build, if it is not there yet. */
-export const embed = (build: Build, finish: EmbeddedFinish): Build =>
-  build.finishes.some((one) => refOf(one) === refOf(finish))
-    ? build
-    : withShelfOf({ ...build, finishes: [...build.finishes, finish] }, finish);
+export function embed(build: Build, finish: EmbeddedFinish): Build {
+  if (build.finishes.some((one) => refOf(one) === refOf(finish))) return build;
+  const finishes = [...build.finishes, finish];
+  return { ...build, finishes: withShelved(finishes, shelfFrom(build.finishes), finish) };
+}
 
 /** Puts another finish in the place of one; whatever wore the one wears the other. */
 export function replaceFinish(build: Build, ref: FinishRef, finish: EmbeddedFinish): Build {
-  if (!build.finishes.some((one) => refOf(one) === ref)) return build;
+  const before = build.finishes.find((one) => refOf(one) === ref);
+  if (before === undefined) return build;
+  const now = refOf(finish);
+  const isSame = now === ref;
+  const finishes = build.finishes.map((one) => (one === before ? finish : one));
+  const shelf = shelfFrom(build.finishes);
   const replaced: Build = {
     ...build,
-    finishes: build.finishes.map((one) => (refOf(one) === ref ? finish : one)),
+    finishes: withShelved(finishes, shelf, finish, isSame ? before : undefined),
   };
-  const now = refOf(finish);
   const called = (one: FinishRef): FinishRef => (one === ref ? now : one);
-  return withShelfOf(now === ref ? replaced : renamedRefs(replaced, called), finish);
+  return isSame ? replaced : renamedRefs(replaced, called);
 }
 
-/** Every finish of the build, with the bottles of this one told as it tells them. */
-function withShelfOf(build: Build, finish: EmbeddedFinish): Build {
-  const told = new Map(bottlesOf(finish).map((bottle) => [bottle.id, bottle]));
-  return withBottlesIn(build, told);
+/** The build after somebody said otherwise of bottles; the same build where none is of it. */
+export function withBottlesRetold(build: Build, retold: Retold): Build {
+  const finishes = build.finishes.map((one) => withRetold(one, retold));
+  return finishes.every((one, at) => one === build.finishes[at]) ? build : { ...build, finishes };
 }
-
-/** Every finish of the build with these bottles told like this. */
-export const withBottlesIn = (build: Build, told: ReadonlyMap<string, Bottle>): Build => ({
-  ...build,
-  finishes: build.finishes.map((one) => withBottles(one, told)),
-});
 
 function renamedRefs(build: Build, called: (ref: FinishRef) => FinishRef): Build {
   const unique = (refs: readonly FinishRef[]): FinishRef[] => [...new Set(refs.map(called))];

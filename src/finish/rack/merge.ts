@@ -3,12 +3,14 @@
  * as it would be out, with counts, so that it can be told before it is done.
  *
  * A finish whose id the rack has already replaces that one, stays beside it under a free id, or is
- * passed over; one that is the same in everything changes nothing. Bottles are told as what comes in
- * tells them, in every finish of the rack. A rack holds 20,000 finishes; what is over stays out.
+ * passed over; one that is the same in everything changes nothing. Bottles are told alike throughout
+ * the rack: what is on hand stays on hand, unless a finish that replaces another says otherwise of its
+ * bottle than that one did. A rack holds 20,000 finishes; what is over stays out.
  */
 import { freeId, freeName, idGiver } from '../../ground/id.ts';
 import { type Bottle, bottlesOf, type Finish } from '../finish.ts';
 import { mostEntries } from '../parse.ts';
+import { retoldBetween, shelfFrom } from '../shelf.ts';
 import { withBottlesOn } from './edit.ts';
 import type { Rack } from './rack.ts';
 
@@ -36,7 +38,7 @@ export function mergedInto(rack: Rack, incoming: readonly Finish[], sameId: Same
   const finishes = [...rack.finishes];
   const places = new Map(finishes.map(({ id }, position) => [id, position]));
   const idOf = idGiver([...places.keys(), ...incoming.map(({ id }) => id)]);
-  const told = new Map<string, Bottle>();
+  const retold = new Map<string, Partial<Bottle>>();
   const brought = new Set<number>();
   const count = { added: 0, replaced: 0, keptBoth: 0, skipped: 0, unchanged: 0, over: 0 };
 
@@ -44,7 +46,6 @@ export function mergedInto(rack: Rack, incoming: readonly Finish[], sameId: Same
     finishes[position] = finish;
     places.set(finish.id, position);
     brought.add(position);
-    for (const bottle of bottlesOf(finish)) told.set(bottle.id, bottle);
   };
   for (const finish of incoming) {
     const position = places.get(finish.id);
@@ -55,6 +56,9 @@ export function mergedInto(rack: Rack, incoming: readonly Finish[], sameId: Same
       count.skipped += 1;
     } else if (position !== undefined && sameId === 'replace') {
       count.replaced += 1;
+      for (const [id, anew] of retoldBetween(finishes[position], finish)) {
+        retold.set(id, { ...retold.get(id), ...anew });
+      }
       bring(finish, position);
     } else if (isFull) {
       count.over += 1;
@@ -66,11 +70,19 @@ export function mergedInto(rack: Rack, incoming: readonly Finish[], sameId: Same
       bring(renamed(finish, idOf(finish.id)), finishes.length);
     }
   }
+  const shelf = shelfFrom([...rack.finishes, ...finishes]);
+  const told = new Map(
+    finishes.flatMap((finish, position) =>
+      brought.has(position)
+        ? bottlesOf(finish).map(({ id }) => [id, { ...shelf.get(id)!, ...retold.get(id) }] as const)
+        : [],
+    ),
+  );
   const merged = withBottlesOn({ ...rack, finishes }, told);
-  const retold = merged.finishes.filter(
+  const others = merged.finishes.filter(
     (finish, position) => !brought.has(position) && !isSame(finish, finishes[position]!),
   ).length;
-  return { rack: merged, ...count, retold };
+  return { rack: merged, ...count, retold: others };
 }
 
 /** A rack from elsewhere under an id and a name that none of these has. */

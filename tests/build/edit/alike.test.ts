@@ -27,9 +27,12 @@ describe('a copy in a build', () => {
     expect(changedAlike(copy, stored, bare)).toEqual(bareCopy);
   });
 
-  it('is told of the bottle as soon as that is what was changed', () => {
-    const after = { ...stored, bottle: { ...bottle, leadDays: 3 } };
-    expect(changedAlike(copy, stored, after).bottle).toEqual({ ...bottle, leadDays: 3 });
+  it('is told of the bottle what was said anew of it, and no more', () => {
+    const sooner = { ...stored, bottle: { ...bottle, leadDays: 3 } };
+    expect(changedAlike(copy, stored, sooner).bottle).toEqual({ ...copy.bottle, leadDays: 3 });
+    const full = { ...stored, bottle: { ...bottle, onHand: true } };
+    expect(changedAlike({ ...copy, bottle }, stored, full).bottle?.onHand).toBe(true);
+    expect(changedAlike(copy, full, stored).bottle?.onHand).toBe(false);
   });
 
   it('is the same copy where nothing was changed', () => {
@@ -40,7 +43,11 @@ describe('a copy in a build', () => {
     // Only the copy is a flake with an index: the same change of kind would leave that behind.
     const flake = { ...copy, effect: 'metallic' as const, flopIndex: 9 };
     const after = setEffect(stored, 'flock').finish;
-    expect(changedAlike(flake, stored, after)).toEqual({ rack: 'shop', ...after });
+    expect(changedAlike(flake, stored, after)).toEqual({
+      rack: 'shop',
+      ...after,
+      bottle: copy.bottle,
+    });
   });
 
   it('may always stand in a file, however far copy and rack have drifted', () => {

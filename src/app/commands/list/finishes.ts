@@ -8,17 +8,14 @@ import { startEditing } from '../../finish/editing.ts';
 import { addFreshFinish } from '../../finish/fresh.ts';
 import { kindOf, lookOf } from '../../pieces/look.ts';
 import { sayDone } from '../../pieces/said.ts';
+import { finishesToPick } from '../../rack/finishes.ts';
 import { seekNear } from '../../rack/seeking.ts';
 import { edit, endStep } from '../../store.ts';
 import { apart, type Command, type Further } from '../command.ts';
 
 /** Everything about finishes of the build and of every rack. */
 export function finishCommands(build: Build, racks: readonly Rack[]): Command[] {
-  const own = new Set(build.finishes.map(refOf));
-  const ofRacks = racks.flatMap((rack) =>
-    rack.finishes.map((finish): EmbeddedFinish => ({ rack: rack.id, ...finish })),
-  );
-  const all = [...build.finishes, ...ofRacks.filter((finish) => !own.has(refOf(finish)))];
+  const all = finishesToPick(racks, build.finishes);
   const names = new Map(racks.map(({ id, name }) => [id, name]));
   return [
     ...racks.map(

@@ -1,4 +1,7 @@
-/** Which bottle a film comes from, whether it is on hand, and who else needs it. */
+/**
+ * Which bottle a film comes from, whether it is on hand, and who else needs it. What is said of a
+ * bottle here holds for it in every rack and in the build.
+ */
 import {
   bottleAt,
   type FilmPlace,
@@ -12,11 +15,11 @@ import type { Bottle as Told } from '../../../finish/finish.ts';
 import { Field } from '../../pieces/Field.tsx';
 import { nameFault } from '../../pieces/naming.ts';
 import { useRacks } from '../../store.ts';
-import type { Live } from '../live.ts';
+import { type Live, retell, useShelved } from '../live.ts';
 import { Select } from '../Select.tsx';
 import { othersOf } from '../words.ts';
 
-const [none, own] = ['none/', 'own/'] as const;
+const [none, fresh] = ['none/', 'own/'] as const;
 
 interface BottleProps {
   readonly live: Live;
@@ -27,22 +30,24 @@ interface BottleProps {
 }
 
 /** The bottle of one film. */
-export function Bottle({ live: { finish, take, takeAlone }, rack, place, film }: BottleProps) {
+export function Bottle({ live: { finish, takeAlone }, rack, place, film }: BottleProps) {
   const finishes = useRacks()?.find(({ id }) => id === rack)?.finishes ?? [finish];
   const shelf = shelfOf(finishes);
-  const bottle = bottleAt(finish, place);
+  const own = bottleAt(finish, place);
+  const bottle = useShelved(own) ?? own;
   const put = (next: Told | undefined) => takeAlone((now) => setBottle(now, place, next));
   const choose = (id: string): void => {
     if (id === none) put(undefined);
-    else if (id === own) put(freshBottle(film, shelf));
+    else if (id === fresh) put(freshBottle(film, shelf));
     else put(shelf.find((one) => one.id === id));
   };
-  const change = (changes: Partial<Told>): string | undefined =>
-    bottle && take((now) => setBottle(now, place, { ...bottle, ...changes }));
+  const change = (changes: Partial<Omit<Told, 'id'>>): undefined => {
+    if (bottle !== undefined) retell({ rack, finish: finish.id }, bottle.id, changes);
+  };
   const others = bottle === undefined ? 0 : othersUsing(bottle.id, finish, finishes);
   const choices = [
     { value: none, name: 'No bottle' },
-    { value: own, name: 'A new bottle' },
+    { value: fresh, name: 'A new bottle' },
     ...shelf.map(({ id, name }) => ({ value: id, name })),
   ];
   return (

@@ -5,7 +5,8 @@
  * since reading tables is no part of the first page.
  */
 import { create } from 'zustand';
-import { type Build, refOf } from '../../../build/build.ts';
+import { type Build, finishesByRef, refOf } from '../../../build/build.ts';
+import { changedAlike } from '../../../build/edit/alike.ts';
 import { replaceFinish } from '../../../build/edit/finish.ts';
 import { besideOthers, type Merged, mergedInto, type SameId } from '../../../finish/rack/merge.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
@@ -115,10 +116,11 @@ export function bringIn(outcome: Outcome): void {
       const before = racks.find(({ id }) => id === rack.id);
       return before === undefined
         ? now
-        : changedIn(now, before, rack).reduce(
-            (with_, finish) => replaceFinish(with_, refOf(finish), finish),
-            now,
-          );
+        : changedIn(now, before, rack).reduce((with_, { ref, was, is }) => {
+            const copy = finishesByRef(with_).get(ref)!;
+            const next = was === undefined ? { rack: rack.id, ...is } : changedAlike(copy, was, is);
+            return replaceFinish(with_, ref, next);
+          }, now);
     }, build),
   }));
   endStep();
@@ -126,10 +128,14 @@ export function bringIn(outcome: Outcome): void {
 
 /** The finishes of a rack that the build holds and that are no longer as the rack had them. */
 function changedIn(build: Build, before: Rack, after: Rack) {
-  const was = new Map(before.finishes.map((finish) => [finish.id, finish]));
+  const were = new Map(before.finishes.map((finish) => [finish.id, finish]));
   const isHeld = new Set(build.finishes.map(refOf));
   return after.finishes
     .filter(({ id }) => isHeld.has(`${after.id}/${id}`))
-    .filter((finish) => was.get(finish.id) !== finish)
-    .map((finish) => ({ rack: after.id, ...finish }));
+    .filter((finish) => were.get(finish.id) !== finish)
+    .map((finish) => ({
+      ref: `${after.id}/${finish.id}`,
+      was: were.get(finish.id),
+      is: finish,
+    }));
 }
