@@ -4,12 +4,14 @@
  *
  * In: finishes with the rack they stand in, and what is wanted of them. Out: their positions in
  * the index, nearest first where a colour is asked for; else those whose names hold every word,
- * then those that hold some in their kind or note; otherwise in the order they stand in.
- * A word is found at the start of a word; capitals and accents do not matter. Limits: scripts
- * written without blanks are found from the start of each run of letters only.
+ * then those that hold some in their kind or have the colour (`hue.ts`), then those where some stand
+ * only in the note; otherwise in the order they stand in. A word is found at the start of a word;
+ * capitals and accents do not matter. Limits: scripts written without blanks are found from the
+ * start of each run of letters only; colours are known by their English words.
  */
 import { bottlesOf, type Chemistry, type Effect, type Finish } from '../finish.ts';
 import { sheenClassOf } from '../sheen.ts';
+import { colourWordsOf } from './hue.ts';
 import type { Nearness } from './nearness.ts';
 
 /** A finish and the id of the rack it stands in. */
@@ -43,8 +45,9 @@ export interface Wanted {
 
 /** What a search asks of one finish, worked out once for each finish. */
 interface Facts {
-  /** Words of the name, and of everything, each with a blank before it. */
+  /** Words of the name, with those of kind and colour, and of everything: a blank before each. */
   readonly name: string;
+  readonly look: string;
   readonly all: string;
   readonly sheen: string;
   readonly stock: Stock;
@@ -70,10 +73,14 @@ function factsOf(finish: Finish): Facts {
   const { effect, chemistry, note = '' } = finish;
   const kind = [effect, sheen.name, chemistry === 'none' ? '' : chemistry].join(' ');
   const name = spaced(wordsIn(finish.name));
-  const others = new Set(wordsIn(`${kind} ${note}`));
+  const seen = [...wordsIn(kind), ...colourWordsOf(finish)];
+  const look = name + spaced(seen);
+  const others = new Set(wordsIn(note));
+  for (const word of seen) others.delete(word);
   const facts: Facts = {
     name,
-    all: name + spaced([...others]),
+    look,
+    all: look + spaced([...others]),
     sheen: sheen.id,
     stock: stockOf(finish),
   };
@@ -107,14 +114,16 @@ export function find(index: FinishIndex, wanted: Wanted): number[] {
     );
   }
   const named: number[] = [];
+  const looking: number[] = [];
   const mentioned: number[] = [];
   for (let at = 0; at < index.finishes.length; at++) {
     if (!has(index, at, wanted)) continue;
-    const { name, all } = index.facts[at]!;
+    const { name, look, all } = index.facts[at]!;
     if (holdsAll(name, sought)) named.push(at);
+    else if (holdsAll(look, sought)) looking.push(at);
     else if (holdsAll(all, sought)) mentioned.push(at);
   }
-  return named.concat(mentioned);
+  return named.concat(looking, mentioned);
 }
 
 const holdsAll = (text: string, words: readonly string[]): boolean =>
