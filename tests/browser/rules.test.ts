@@ -209,9 +209,17 @@ describe('writing a rule by keyboard alone', () => {
   it('changes a rule in place, and leaves it alone on Escape', async () => {
     const page = await start();
     const before = await sentences(page);
-    await section(page).getByRole('button', { name: 'Change rule 4' }).press('Enter');
+    await section(page).getByRole('button', { name: 'Change rule 1' }).press('Enter');
     await form(page).waitFor();
     await expect.poll(() => form(page).locator(':focus').count()).toBe(1);
+    // What it leaves is held against the rules without it, although it stands.
+    const others = keepers({ ...demo, rules: demo.rules.slice(1) });
+    expect(others).not.toBe(keepers(demo));
+    await expect
+      .poll(() => form(page).locator('.rule-would').textContent())
+      .toContain(
+        `It would leave ${keepers(demo)} combinations of 2,187; without it ${others} keep the rules.`,
+      );
     await page.keyboard.press('Escape');
     await expect.poll(() => sentences(page)).toEqual(before);
     await section(page).getByRole('button', { name: 'Change rule 4' }).press('Enter');

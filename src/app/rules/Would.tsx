@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import type { Rule } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
-import { addRule, replaceRule } from '../../build/edit/rule.ts';
+import { addRule, removeRule, replaceRule } from '../../build/edit/rule.ts';
 import { listed } from '../../build/rule.ts';
 import { useRuleFacts } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
@@ -32,7 +32,14 @@ export function Would({ rule, changing, at }: WouldProps) {
     const written = JSON.parse(words) as Rule;
     return changing === undefined ? addRule(build, written) : replaceRule(build, at, written);
   }, [build, words, changing, at]);
-  const before = useThought(build, 'standing');
+  // A rule that is being changed still stands in the build: what it leaves is held against none.
+  const without = useMemo(
+    () => (changing === undefined ? undefined : removeRule(build, at)),
+    [build, changing, at],
+  );
+  const standing = useThought(build, 'standing');
+  const others = useThought(without, 'without');
+  const before = changing === undefined ? standing : others;
   const thought = useThought(after, 'written');
   const breaches = breachesIn(after, facts)[at] ?? [];
   const idle = idleWords(after, rule);

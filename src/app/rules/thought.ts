@@ -14,9 +14,11 @@ interface Asked {
 
 let worker: Worker | undefined;
 let running: Asked | undefined;
-/** The open work, and a rule being written: each waits in a place of its own. */
-const waiting: { standing: Asked | undefined; written: Asked | undefined } = {
+/** The open work, a rule being written, and what holds without it: each waits in its own place. */
+type Place = 'standing' | 'without' | 'written';
+const waiting: Record<Place, Asked | undefined> = {
   standing: undefined,
+  without: undefined,
   written: undefined,
 };
 const listeners = new Set<() => void>();
@@ -45,10 +47,10 @@ function keep({ build, isWhole }: Asked, thought: Thought): void {
 }
 
 function next(): void {
-  const asked = waiting.standing ?? waiting.written;
-  if (running !== undefined || asked === undefined) return;
-  if (asked === waiting.standing) waiting.standing = undefined;
-  else waiting.written = undefined;
+  const place = (['standing', 'without', 'written'] as const).find((one) => waiting[one]);
+  const asked = place && waiting[place];
+  if (running !== undefined || place === undefined || asked === undefined) return;
+  waiting[place] = undefined;
   worker ??= startWorker();
   running = asked;
   // What alternatives wear plays no part in it.
@@ -73,12 +75,10 @@ function startWorker(): Worker {
 
 /**
  * What the rules of the build come to; undefined while that is being thought through. `whole` for
- * the open work, reasons and all; `written` for a build with a rule that is being written.
+ * the open work, reasons and all; `written` for a build with a rule that is being written, `without`
+ * for the same build without that rule.
  */
-export function useThought(
-  build: Build | undefined,
-  kind: 'standing' | 'written',
-): Thought | undefined {
+export function useThought(build: Build | undefined, kind: Place): Thought | undefined {
   const [, refresh] = useState(0);
   const isWhole = kind === 'standing';
   useEffect(() => {
