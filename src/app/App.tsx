@@ -1,5 +1,5 @@
 /** The bench: head, stage, part table, score sheets. */
-import { lazy, Suspense, useEffect } from 'react';
+import { useEffect } from 'react';
 import { useArea } from './area.ts';
 import { Cars } from './cars/Cars.tsx';
 import { listenForCommands } from './commands/key.ts';
@@ -11,6 +11,7 @@ import { useStaged } from './onStage.ts';
 import { Overlays } from './overlay/Overlays.tsx';
 import { Said } from './overlay/Said.tsx';
 import { Grains } from './pieces/Grains.tsx';
+import { later } from './pieces/later.tsx';
 import { pointNowhere } from './pointing.ts';
 import { listenForPrinting } from './print/listen.ts';
 import { Sheets, Standing } from './sheet/Sheets.tsx';
@@ -18,8 +19,10 @@ import { useWork } from './store.ts';
 import { Chooser } from './table/Chooser.tsx';
 import { PartTable } from './table/PartTable.tsx';
 
-const Rules = lazy(async () => ({ default: (await import('./rules/Rules.tsx')).Rules }));
-const RackArea = lazy(async () => ({ default: (await import('./rack/RackArea.tsx')).RackArea }));
+const Rules = later('The rules', async () => (await import('./rules/Rules.tsx')).Rules);
+const RackArea = later('The rack', async () => (await import('./rack/RackArea.tsx')).RackArea, {
+  meanwhile: 'The spoons are on their way.',
+});
 
 /** The whole page once work is open. */
 export function App() {
@@ -56,16 +59,13 @@ export function App() {
       <main>
         <Cars />
         {area === 'rack' ? (
-          <Suspense fallback={<p className="waiting">The spoons are on their way.</p>}>
-            <RackArea />
-          </Suspense>
+          <RackArea />
         ) : (
           <>
             <Standing />
             <PartTable />
-            <Suspense fallback={null}>
-              <Rules />
-            </Suspense>
+            <Rules />
+
             <Sheets />
           </>
         )}

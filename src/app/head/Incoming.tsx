@@ -1,10 +1,14 @@
 /** Files and text that are dropped or pasted anywhere, and what was wrong with the last. */
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { bringFiles, bringPasted } from '../opening/bring.ts';
 import { refusalRead, useRefused } from '../opening/refused.ts';
+import { later } from '../pieces/later.tsx';
 import { isTyping } from './typing.ts';
 
-const Problems = lazy(async () => ({ default: (await import('./Problems.tsx')).Problems }));
+const Problems = later(
+  'What is wrong with the file',
+  async () => (await import('./Problems.tsx')).Problems,
+);
 
 /** The drop target while a file hangs over the page, and the dialog of problems. */
 export function Incoming() {
@@ -18,14 +22,12 @@ export function Incoming() {
     <>
       {isOver ? <p className="drop">Let go to open this file</p> : null}
       {refused === undefined ? null : (
-        <Suspense fallback={null}>
-          <Problems
-            key={refused.turn}
-            name={refused.name}
-            problems={refused.problems}
-            onClose={() => refusalRead(refused.turn)}
-          />
-        </Suspense>
+        <Problems
+          key={refused.turn}
+          name={refused.name}
+          problems={refused.problems}
+          onClose={() => refusalRead(refused.turn)}
+        />
       )}
     </>
   );

@@ -1,10 +1,13 @@
 /** A button that unfolds the spoons of the build and all racks, fetched when they are first wanted. */
-import { lazy, Suspense, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import type { EmbeddedFinish, FinishRef } from '../../build/build.ts';
+import { later } from '../pieces/later.tsx';
 import { useWork } from '../store.ts';
 
-const FinishPicker = lazy(() =>
-  import('../rack/FinishPicker.tsx').then((module) => ({ default: module.FinishPicker })),
+const FinishPicker = later(
+  'The spoons',
+  async () => (await import('../rack/FinishPicker.tsx')).FinishPicker,
+  { meanwhile: 'The spoons are on their way.' },
 );
 
 interface PickingProps {
@@ -37,14 +40,12 @@ export function Picking({ words, label, chosen, isDisabled = false, onPick }: Pi
       </button>
       <div id={id} hidden={!isShown}>
         {isShown ? (
-          <Suspense fallback={<p className="quiet">Laying out the spoons…</p>}>
-            <FinishPicker
-              label={label}
-              light={light}
-              onPick={onPick}
-              {...(chosen !== undefined && { chosen })}
-            />
-          </Suspense>
+          <FinishPicker
+            label={label}
+            light={light}
+            onPick={onPick}
+            {...(chosen !== undefined && { chosen })}
+          />
         ) : null}
       </div>
     </>

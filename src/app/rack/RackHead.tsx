@@ -2,22 +2,24 @@
  * Which rack is looked at, and what can be done with it: a new one, another name, a new finish on
  * it, files, and taking it away, which says what goes and what stays.
  */
-import { lazy, memo, Suspense, useState } from 'react';
+import { memo, useState } from 'react';
 import { emptyRack } from '../../finish/rack/edit.ts';
 import type { Rack } from '../../finish/rack/rack.ts';
 import { freeId, freeName } from '../../ground/id.ts';
 import { startEditing } from '../finish/editing.ts';
 import { addFreshFinish } from '../finish/fresh.ts';
 import { Field } from '../pieces/Field.tsx';
+import { later } from '../pieces/later.tsx';
 import { sayDone } from '../pieces/said.ts';
 import { editRacks, endStep, useRacks, useWork } from '../store.ts';
 import { everywhere, inBuild } from './finishes.ts';
 import { seek, useSeeking } from './seeking.ts';
 import { countOf, numberInWords } from './told.ts';
 
-const RackFiles = lazy(async () => ({
-  default: (await import('./files/RackFiles.tsx')).RackFiles,
-}));
+const RackFiles = later(
+  'What brings finishes in',
+  async () => (await import('./files/RackFiles.tsx')).RackFiles,
+);
 
 /** The line above the search. */
 export const RackHead = memo(function RackHead() {
@@ -75,9 +77,7 @@ export const RackHead = memo(function RackHead() {
             </button>
           </>
         )}
-        <Suspense fallback={null}>
-          <RackFiles rack={rack?.id} />
-        </Suspense>
+        <RackFiles rack={rack?.id} />
       </div>
       {rack === undefined || !isNaming ? null : (
         <RackName key={rack.id} rack={rack} onDone={() => setNaming(false)} />

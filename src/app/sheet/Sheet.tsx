@@ -1,18 +1,20 @@
 /** One alternative's score sheet: broken rules, then its scores, worst first, each with reasons. */
-import { lazy, memo, Suspense, useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { scoreNames } from '../../score/name.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
+import { later } from '../pieces/later.tsx';
 import { useBefore, wasInWords } from './before.ts';
 import { useDrawn } from './drawn.ts';
 import { Finding } from './Finding.tsx';
 import { Mending } from './mend/Mending.tsx';
 
-const Explained = lazy(async () => ({
-  default: (await import('./explained/Explained.tsx')).Explained,
-}));
+const Explained = later(
+  'The explanation',
+  async () => (await import('./explained/Explained.tsx')).Explained,
+);
 
 /** Findings shown per score before the rest is folded. */
 const mostShown = 3;
@@ -155,9 +157,7 @@ function Name({ score }: { score: ScoreKey }) {
       </h4>
       {isOpen ? (
         <div id={id} className="explained">
-          <Suspense fallback={null}>
-            <Explained score={score} />
-          </Suspense>
+          <Explained score={score} />
         </div>
       ) : null}
     </>

@@ -3,15 +3,19 @@
  * worst score first, sentences before numbers.
  */
 
-import { lazy, Suspense } from 'react';
 import type { Closeness, ScoreSheet } from '../../score/comparison.ts';
+import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
 import { useStaged } from '../onStage.ts';
+import { later } from '../pieces/later.tsx';
 import { useComparison } from './compared.ts';
 import { useDrawn } from './drawn.ts';
 import { Sheet } from './Sheet.tsx';
-import { closenessSentence, lettersOf } from './scores.ts';
+import { lettersOf } from './scores.ts';
 
-const Weights = lazy(async () => ({ default: (await import('./weights/Weights.tsx')).Weights }));
+const Weights = later(
+  'What matters to you',
+  async () => (await import('./weights/Weights.tsx')).Weights,
+);
 
 /** All score sheets side by side. */
 export function Sheets() {
@@ -27,13 +31,12 @@ export function Sheets() {
       </h2>
       <div className="sheets-frame">
         <div className="sheets-rail">
-          <Suspense fallback={null}>
-            <Weights sheets={sheets} />
-          </Suspense>
+          <Weights sheets={sheets} />
+
           <p className="quiet">
             0 to 100. The overall weighs all six; half of all ordinary schemes reach 50. Numbers
-            follow from stated colours and our judgement of what matters; your eye decides. A draw
-            shifts every colour at random as far as it is uncertain.
+            follow from stated colours and our judgement of what matters; your eye decides.{' '}
+            {sheets.length < 2 ? '' : closenessExplained}
           </p>
         </div>
         <div className="sheets">
@@ -62,7 +65,7 @@ const pairsOf = (count: number): number =>
 const Awaited = ({ count }: { count: number }) => (
   <ul className="standing quiet" aria-label="How surely one is ahead">
     {Array.from({ length: count }, (_, at) => `line ${at}`).map((line) => (
-      <li key={line}>Drawing how surely…</li>
+      <li key={line}>Trying how surely…</li>
     ))}
   </ul>
 );

@@ -2,22 +2,27 @@
  * Parts down, alternatives across, a spoon in each cell. Rows that differ come first; rows alike
  * are folded away and unfold in place.
  */
-import { lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { uncoveredParts } from '../../build/coverage.ts';
 import { AddAlternative } from '../alternatives/AddAlternative.tsx';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
 import { useStaged, useStagedBuild } from '../onStage.ts';
 import { lay } from '../overlay/overlay.ts';
+import { later } from '../pieces/later.tsx';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { Carried } from './Carried.tsx';
 import { PartRow } from './PartRow.tsx';
 import { type Row, rowsOf } from './rows.ts';
 
-const Beginning = lazy(async () => ({
-  default: (await import('../model/Beginning.tsx')).Beginning,
-}));
-const LeftOut = lazy(async () => ({ default: (await import('../parts/LeftOut.tsx')).LeftOut }));
+const Beginning = later(
+  'The questions',
+  async () => (await import('../model/Beginning.tsx')).Beginning,
+);
+const LeftOut = later(
+  'What is left out',
+  async () => (await import('../parts/LeftOut.tsx')).LeftOut,
+);
 
 /** The part table of the open build. */
 export function PartTable() {
@@ -35,9 +40,8 @@ export function PartTable() {
     build.parts.every(({ absent }) => !absent) && uncoveredParts(build, car.sight).length === 0;
   return (
     <section className="part-table" aria-labelledby="parts-title">
-      <Suspense fallback={null}>
-        <Beginning />
-      </Suspense>
+      <Beginning />
+
       <div className="section-head">
         <h2 id="parts-title" className="section-title">
           Parts
@@ -73,11 +77,7 @@ export function PartTable() {
           </tbody>
           <Folded title="open, alike so far" rows={alikeOpen} columns={columns} />
           <Folded title="settled" rows={alikeSettled} columns={columns} />
-          {isWhole ? null : (
-            <Suspense fallback={null}>
-              <LeftOut columns={columns} />
-            </Suspense>
-          )}
+          {isWhole ? null : <LeftOut columns={columns} />}
         </table>
       </div>
       <Carried />

@@ -2,7 +2,7 @@
  * A row of spoons to pick from: the part's candidates first, then every other finish there is, in
  * the build or on a rack. Radio buttons underneath, so arrow keys try one candidate after the other.
  */
-import { lazy, Suspense, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import {
   type Build,
   type EmbeddedFinish,
@@ -13,13 +13,16 @@ import {
   refOf,
 } from '../../build/build.ts';
 import { bottlesOf } from '../../finish/finish.ts';
+import { later } from '../pieces/later.tsx';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { useRacks } from '../store.ts';
 import { carries } from './carrying.ts';
 
-const FinishPicker = lazy(() =>
-  import('../rack/FinishPicker.tsx').then(({ FinishPicker }) => ({ default: FinishPicker })),
+const FinishPicker = later(
+  'The spoons',
+  async () => (await import('../rack/FinishPicker.tsx')).FinishPicker,
+  { meanwhile: 'The spoons are on their way.' },
 );
 
 interface SpoonRackProps {
@@ -63,14 +66,12 @@ export function SpoonRack({ build, part, chosen, onChoose }: SpoonRackProps) {
       >
         <summary>{useMore(build, first.length)}</summary>
         {isUnfolded ? (
-          <Suspense fallback={<p className="quiet">The spoons are on their way.</p>}>
-            <FinishPicker
-              label={`Any finish for ${part.name}`}
-              light={build.viewing.light}
-              chosen={chosen}
-              onPick={onChoose}
-            />
-          </Suspense>
+          <FinishPicker
+            label={`Any finish for ${part.name}`}
+            light={build.viewing.light}
+            chosen={chosen}
+            onPick={onChoose}
+          />
         ) : null}
       </details>
     </>

@@ -2,7 +2,7 @@
  * The colour told beside one that is known: which spoon, and how this one differs from it. Both lie
  * edge to edge, as they would be held.
  */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { type EmbeddedFinish, refOf } from '../../../build/build.ts';
 import { chromaOf } from '../../../colour/lab.ts';
 import {
@@ -16,14 +16,17 @@ import {
 } from '../../../finish/edit/beside.ts';
 import { labOf } from '../../../finish/edit/colour.ts';
 import { Choice } from '../../pieces/Choice.tsx';
+import { later } from '../../pieces/later.tsx';
 import { lookOf } from '../../pieces/look.ts';
 import { Bowl } from '../../pieces/Spoon.tsx';
 import { useWork } from '../../store.ts';
 import { embeddedOf, type Live } from '../live.ts';
 
-const FinishPicker = lazy(async () => ({
-  default: (await import('../../rack/FinishPicker.tsx')).FinishPicker,
-}));
+const FinishPicker = later(
+  'The spoons',
+  async () => (await import('../../rack/FinishPicker.tsx')).FinishPicker,
+  { meanwhile: 'The spoons are on their way.' },
+);
 
 /** The reference, the two side by side, and the steps. */
 export function Beside({ live, rack }: { live: Live; rack: string }) {
@@ -42,14 +45,12 @@ export function Beside({ live, rack }: { live: Live; rack: string }) {
             Pick a spoon that is near: this finish takes its colour, and then you say how it
             differs.
           </p>
-          <Suspense fallback={<p className="quiet">Fetching the spoons…</p>}>
-            <FinishPicker
-              label="Beside which spoon?"
-              light={light}
-              {...(reference && { chosen: refOf(reference) })}
-              onPick={take}
-            />
-          </Suspense>
+          <FinishPicker
+            label="Beside which spoon?"
+            light={light}
+            {...(reference && { chosen: refOf(reference) })}
+            onPick={take}
+          />
         </>
       ) : null}
       {reference === undefined ? null : (

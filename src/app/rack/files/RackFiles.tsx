@@ -1,8 +1,9 @@
 /** Finishes in and out of the racks: two buttons, each with its dialog. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
+import { later } from '../../pieces/later.tsx';
 import { layBringing } from './bring.ts';
 
-const SaveRack = lazy(async () => ({ default: (await import('./SaveRack.tsx')).SaveRack }));
+const SaveRack = later('What saves a rack', async () => (await import('./SaveRack.tsx')).SaveRack);
 
 /** For the rack looked at, or for all. */
 export function RackFiles({ rack }: { readonly rack: string | undefined }) {
@@ -15,11 +16,7 @@ export function RackFiles({ rack }: { readonly rack: string | undefined }) {
       <button type="button" className="button" onClick={() => setSaving(true)}>
         Save as…
       </button>
-      {isSaving ? (
-        <Suspense fallback={null}>
-          <SaveRack rack={rack} onClose={() => setSaving(false)} />
-        </Suspense>
-      ) : null}
+      {isSaving ? <SaveRack rack={rack} onClose={() => setSaving(false)} /> : null}
     </>
   );
 }

@@ -1,17 +1,16 @@
 /** What would mend a finding, beneath it; fetched once the page stands. */
-import { lazy, Suspense } from 'react';
 import { useViewing } from '../../live/viewing.ts';
+import { later } from '../../pieces/later.tsx';
 import type { RemediesProps } from './Remedies.tsx';
 
-const Remedies = lazy(async () => ({ default: (await import('./Remedies.tsx')).Remedies }));
+const Remedies = later(
+  'What would mend this',
+  async () => (await import('./Remedies.tsx')).Remedies,
+);
 
 /** Nothing until the cars are up and a remedy is found. */
 export function Mending(props: RemediesProps) {
   const isUp = useViewing(({ liveness }) => liveness !== 'drawn' && liveness !== 'coming');
   if (!isUp || props.at < 0) return null;
-  return (
-    <Suspense fallback={null}>
-      <Remedies {...props} />
-    </Suspense>
-  );
+  return <Remedies {...props} />;
 }
