@@ -123,7 +123,7 @@ describe('a spreadsheet in its owner’s words', () => {
   it('passes over blank rows and counts them', () => {
     const reading = readRows('Name,Hex', '', 'A,#112233', ' , ', 'B,reddish');
     expect(reading.rack.finishes).toHaveLength(1);
-    expect(placesOf(reading)).toEqual(['row 5 › Hex']);
+    expect(placesOf(reading)).toEqual(['row 5, “B” › Hex']);
   });
 
   it('takes a column of colour words for the names where nothing else is the name', () => {
@@ -150,7 +150,7 @@ describe('a spreadsheet in its owner’s words', () => {
       const text = 'Name|Hex|Gloss\nA|#112233|45,5'.replaceAll('|', separator);
       expect(only(read(text)).gloss60).toBe(gloss60);
     }
-    expect(placesOf(read('Name,Hex,Gloss\nA,#112233,"45,5"'))).toEqual(['row 2 › Gloss']);
+    expect(placesOf(read('Name,Hex,Gloss\nA,#112233,"45,5"'))).toEqual(['row 2, “A” › Gloss']);
   });
 });
 
@@ -196,6 +196,64 @@ describe('what is taken for granted', () => {
   });
 });
 
+describe('a cell that nobody needs and that cannot be read', () => {
+  const { rack, problems, granted } = readRows(
+    'Name,Hex,Gloss,Type,Have,Days,Base,How',
+    'Sky,#88aacc,shiny,solid,yes,3,enamel,guess',
+    'Plum,#552244,80,Spray,no,3,enamel,guess',
+    'Rust,#7a3b1d,80,solid,maybe,soon,oil,hearsay',
+  );
+
+  it('counts as empty: its row comes in, with what is usual', () => {
+    expect(problems).toEqual([]);
+    expect(rack.finishes.map(({ name, effect }) => [name, effect])).toEqual([
+      ['Sky', 'solid'],
+      ['Plum', 'solid'],
+      ['Rust', 'solid'],
+    ]);
+    expect(rack.finishes[0]?.gloss60).toBe(classGloss['semi-gloss']);
+    expect(rack.finishes[2]?.bottle).toBeUndefined();
+    expect(rack.finishes[2]?.provenance.how).toBe('guess');
+  });
+
+  it('is told by what stands in it, its column, its paint and its row', () => {
+    const told = granted.find((sentence) => sentence.includes('could not be read'));
+    expect(told).toMatch(/^6 cells could not be read and count as empty/);
+    for (const cell of [
+      '“shiny” under Gloss (Sky, row 2)',
+      '“Spray” under Type (Plum, row 3)',
+      '“maybe” under Have (Rust, row 4)',
+      '“hearsay” under How (Rust, row 4)',
+    ]) {
+      expect(told).toContain(cell);
+    }
+    expect(granted.join()).toContain('1 finish had no gloss; taken as semi-gloss');
+  });
+
+  it('takes water for what a water-based paint is', () => {
+    const reading = readRows(
+      'Name,Hex,Type,Base',
+      'A,#112233,solid,water',
+      'B,#112233,matt,enamel',
+    );
+    expect(reading.rack.finishes[0]?.chemistry).toBe('acrylic');
+  });
+});
+
+describe('two paints of one name', () => {
+  it('both come in, and are told with their rows', () => {
+    const { rack, granted } = readRows(
+      'Name,Hex',
+      'Mill pond,#27596b',
+      'Fog,#aaaaaa',
+      'mill pond,#2a6070',
+    );
+    expect(rack.finishes).toHaveLength(3);
+    expect(granted.filter((one) => /“mill pond” in rows 2, 4/.test(one))).toHaveLength(1);
+    expect(readRows('Name,Hex', 'A,#112233', 'B,#112233').granted.join()).not.toMatch(/One name/);
+  });
+});
+
 describe('a bad row', () => {
   it.each([
     ['no name', ',#112233,80,solid', 'Name', 'nothing'],
@@ -204,29 +262,32 @@ describe('a bad row', () => {
     ['five digits', 'A,#12345,80,solid', 'Hex', '“#12345”'],
     ['digits that a spreadsheet cut', 'A,1122,80,solid', 'Hex', '“1122”'],
     ['too much gloss', 'A,#112233,140,solid', 'Gloss', '140'],
-    ['gloss in no words of ours', 'A,#112233,shiny,solid', 'Gloss', '“shiny”'],
-    ['an unknown type', 'A,#112233,80,Spray', 'Type', '“Spray”'],
+    ['gloss in figures that are none', 'A,#112233,8O,solid', 'Gloss', '“8O”'],
     ['a formula', '=A1&B1,#112233,80,solid', 'Name', '“=A1&B1”'],
     ['a formula that failed', 'A,#REF!,80,solid', 'Hex', '“#REF!”'],
     ['a hidden turn of direction', 'Pl\u202eum,#112233,80,solid', 'Name', '“Pl\\u202eum”'],
     ['a control character', 'Pl\u0007um,#112233,80,solid', 'Name', '“Pl\\u0007um”'],
-  ])('with %s stays out, told by row, column and reason', (_, row, heading, found) => {
+  ])('with %s stays out, told by row, name, column and reason', (_, row, heading, found) => {
     const reading = readRows('Name,Hex,Gloss,Type', 'Good,#445566,80,solid', row);
     expect(reading.rack.finishes.map(({ name }) => name)).toEqual(['Good']);
     expect(reading.problems).toHaveLength(1);
-    expect(reading.problems[0]).toMatchObject({ place: `row 3 › ${heading}`, found });
+    // Where the name is what is wrong, nothing is called by it.
+    const where = heading === 'Name' ? 'row 3' : 'row 3, “A”';
+    expect(reading.problems[0]).toMatchObject({ place: `${where} › ${heading}`, found });
   });
 
   it('tells of Lab or RGB out of range by their columns together', () => {
     expect(placesOf(readRows('Name,L,a,b', 'A,120,0,0', 'B,50,,0'))).toEqual([
-      'row 2 › L, a, b',
-      'row 3 › L, a, b',
+      'row 2, “A” › L, a, b',
+      'row 3, “B” › L, a, b',
     ]);
-    expect(placesOf(readRows('Name,R,G,B', 'A,1,2,300'))).toEqual(['row 2 › red, green, blue']);
+    expect(placesOf(readRows('Name,R,G,B', 'A,1,2,300'))).toEqual([
+      'row 2, “A” › red, green, blue',
+    ]);
   });
 
   it('tells of a row longer than the first, and of a quotation mark left open', () => {
-    expect(placesOf(readRows('Name,Hex', 'A,#112233,x'))).toEqual(['row 2']);
+    expect(placesOf(readRows('Name,Hex', 'A,#112233,x'))).toEqual(['row 2, “A”']);
     const open = readRows('Name,Hex', 'A,#112233', 'B,"#112233', 'C,#112233');
     expect(open.problems[0]?.found).toContain('never closed');
     expect(open.rack.finishes.map(({ name }) => name)).toEqual(['A']);

@@ -119,9 +119,11 @@ export function find(index: FinishIndex, wanted: Wanted): number[] {
   for (let at = 0; at < index.finishes.length; at++) {
     if (!has(index, at, wanted)) continue;
     const { name, look, all } = index.facts[at]!;
+    // Most have not all of it: one look tells.
+    if (!holdsAll(all, sought)) continue;
     if (holdsAll(name, sought)) named.push(at);
     else if (holdsAll(look, sought)) looking.push(at);
-    else if (holdsAll(all, sought)) mentioned.push(at);
+    else mentioned.push(at);
   }
   return named.concat(looking, mentioned);
 }

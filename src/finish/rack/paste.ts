@@ -3,10 +3,11 @@
  * owner calls them (Name, Colour, Hex, L, a, b, Gloss, Finish, Have, Days, Notes …), pasted or saved
  * as CSV or text with tabs. Our own CSV is read as `csv.ts` reads it.
  *
- * Out: the good rows as a rack; each bad row by its number and reason; and, in sentences, all that
- * was taken for granted. Ids are made from names. Decimal commas pass wherever the separator is no
- * comma. Throws `InputError` only where no row can be read. Text is never changed, save that blanks
- * around a cell come off; formulas, hidden characters and unknown words keep a row out.
+ * Out: the good rows as a rack; each bad row by its number, its paint's name and the reason; and, in
+ * sentences, all that was taken for granted. Ids are made from names. Decimal commas pass wherever
+ * the separator is no comma. Throws `InputError` only where no row can be read. Text is never
+ * changed, save that blanks around a cell come off; formulas, hidden characters, figures out of
+ * range and rows without a name or a colour stay out, while an unknown word counts as empty.
  */
 import * as v from 'valibot';
 import { idFrom, idGiver } from '../../ground/id.ts';
@@ -44,28 +45,33 @@ export function rackFromText(
   const finishes: Finish[] = [];
   const idColumn = head.columns.find(({ meaning }) => holds(meaning, 'id'));
   const idOf = idGiver(head.rows.map(({ cells }) => cells[idColumn?.position ?? -1]?.trim() ?? ''));
+  const nameColumn = head.columns.find(({ meaning }) => holds(meaning, 'name'));
   const faultsBeside = rackCheck();
   for (const row of head.rows) {
     const place = `row ${row.number}`;
+    const name = row.cells[nameColumn?.position ?? -1]?.trim() ?? '';
+    const tell = (faults: readonly Problem[]): void => {
+      problems.push(
+        ...faults.map((fault) => named(inTheirWords(fault, head.columns), place, name)),
+      );
+    };
     const read = valueFrom(head.columns, row, table, place);
     if ('faults' in read) {
-      problems.push(...read.faults);
+      tell(read.faults);
       continue;
     }
     const result = v.safeParse(finishSchema, withIds(read.value));
     if (!result.success) {
-      problems.push(
-        ...problemsFrom(result.issues, place).map((fault) => inTheirWords(fault, head.columns)),
-      );
+      tell(problemsFrom(result.issues, place));
       continue;
     }
     const isNamed = read.value.id !== undefined;
     const finish = isNamed ? result.output : withId(result.output, idOf(result.output.name));
     const faults = faultsBeside(finish, place);
-    problems.push(...faults.map((fault) => inTheirWords(fault, head.columns)));
+    tell(faults);
     if (faults.length > 0) continue;
     finishes.push(finish);
-    granted.note(finish, read.taken);
+    granted.note(finish, read.taken, row.number);
   }
   return {
     rack: { format: 'testspoon-rack', version: rackVersion, id, name, finishes },
@@ -130,6 +136,12 @@ function inTheirWords(fault: Problem, columns: readonly Column[]): Problem {
       meaning.kind === 'field' && (path === meaning.path || path.startsWith(`${meaning.path}.`)),
   );
   return column === undefined ? fault : { ...fault, place: `${row} › ${column.heading}` };
+}
+
+/** A fault at `row 4 › Gloss` stands at `row 4, “Sky” › Gloss`, unless the name is what is wrong. */
+function named(fault: Problem, row: string, name: string): Problem {
+  if (name === '' || fault.found === shown(name)) return fault;
+  return { ...fault, place: `${row}, ${shown(name)}${fault.place.slice(row.length)}` };
 }
 
 /** Throws where nothing can be made of the table as a whole. */

@@ -52,7 +52,7 @@ const chemistries: Spelt<Chemistry> = [
   [/\b(urethane|polyurethane|2[ -]?k|two[ -]part)\b/, 'urethane'],
   [/\benamels?\b/, 'enamel'],
   [/\blacquers?\b/, 'lacquer'],
-  [/\b(acrylics?|water[ -]?based)\b/, 'acrylic'],
+  [/\b(acrylics?|water([ -]?(based|borne))?)\b/, 'acrylic'],
   [/\bnone\b/, 'none'],
 ];
 const hows: Spelt<Provenance['how']> = [

@@ -1,6 +1,6 @@
 /**
  * What was taken for granted when a builder's own table was read? Counted row by row, told in
- * sentences at the end, so that no default comes in unseen.
+ * sentences at the end, so that no default comes in unseen; nor does a second paint of one name.
  */
 import { shown } from '../../../ground/problem.ts';
 import { type Finish, paintEffects } from '../../finish.ts';
@@ -14,14 +14,24 @@ export class Granted {
   readonly #head: Headed;
   readonly #counts = new Map<string, number>();
   readonly #words = new Set<ClassWord>();
+  readonly #unread: string[] = [];
+  /** Rows by the name that stands in them. */
+  readonly #rows = new Map<string, number[]>();
 
   constructor(head: Headed) {
     this.#head = head;
   }
 
-  /** Notes what one good row left open. */
-  note(finish: Finish, taken: readonly Taken[]): void {
+  /** Notes what one good row left open; `row` is its number in the table. */
+  note(finish: Finish, taken: readonly Taken[], row: number): void {
+    const key = finish.name.trim().toLowerCase();
+    this.#rows.set(key, [...(this.#rows.get(key) ?? []), row]);
     for (const one of taken) {
+      if (one.kind === 'unread') {
+        const { heading, cell } = one;
+        this.#unread.push(`${shown(cell)} under ${heading} (${finish.name}, row ${row})`);
+        continue;
+      }
       if (one.kind === 'gloss-word') this.#words.add(one.as);
       const isPaint = paintEffects.some((effect) => effect === finish.effect);
       if (one.kind === 'chemistry' && !isPaint) continue;
@@ -47,6 +57,8 @@ export class Granted {
       ...(hasHeadings
         ? []
         : ['The first row names no columns; they were told apart by what is in them.']),
+      ...this.#unreadInWords(),
+      ...this.#twinsInWords(),
       ...(Object.keys(classGloss) as ClassWord[]).flatMap((word) =>
         said(
           `gloss ${word}`,
@@ -89,4 +101,29 @@ export class Granted {
           ]),
     ];
   }
+
+  #unreadInWords(): string[] {
+    const count = this.#unread.length;
+    if (count === 0) return [];
+    const subject =
+      count === 1
+        ? '1 cell could not be read and counts'
+        : `${count} cells could not be read and count`;
+    return [`${subject} as empty: ${listedUpTo(this.#unread, '; ')}.`];
+  }
+
+  #twinsInWords(): string[] {
+    const twins = [...this.#rows].filter(([, rows]) => rows.length > 1);
+    if (twins.length === 0) return [];
+    const told = twins.map(
+      ([name, rows]) => `${shown(name)} in rows ${listedUpTo(rows.map(String), ', ')}`,
+    );
+    return [`One name stands for several paints, and each comes in: ${listedUpTo(told, '; ')}.`];
+  }
 }
+
+const mostTold = 8;
+const listedUpTo = (things: readonly string[], between: string): string => {
+  const more = things.length - mostTold;
+  return things.slice(0, mostTold).join(between) + (more > 0 ? ` and ${more} more` : '');
+};

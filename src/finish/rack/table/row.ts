@@ -3,7 +3,8 @@
  * columns in, a finish as it would stand in a file out, still unchecked, with what had to be taken
  * for granted; or the faults of the row, in the builder's headings.
  *
- * Where the row says nothing: solid paint; the gloss of semi-gloss, and for cloth, rubber, leather
+ * A cell that is not needed and says nothing in words of ours (effect, sheen, chemistry, stock, days,
+ * how the colour was obtained) counts as empty, and is told. Where the row says nothing: solid paint; the gloss of semi-gloss, and for cloth, rubber, leather
  * and metal that of what they usually are; a guessed colour. Our judgement. Lab is under D65 unless
  * a column says D50. Where a row gives Lab and another colour, Lab counts.
  */
@@ -29,7 +30,9 @@ export type Taken =
   | { readonly kind: 'gloss'; readonly as: ClassWord }
   | { readonly kind: 'effect' | 'how' | 'light' | 'lab-counts' | 'chemistry' | 'stock' | 'days' }
   /** Gloss was said by a word. */
-  | { readonly kind: 'gloss-word'; readonly as: ClassWord };
+  | { readonly kind: 'gloss-word'; readonly as: ClassWord }
+  /** A cell that nobody needs could not be read, and counts as empty. */
+  | { readonly kind: 'unread'; readonly heading: string; readonly cell: string };
 
 /** A finish as it would stand in a file, still unchecked. */
 export type Written = Record<string, unknown>;
@@ -63,8 +66,16 @@ export function valueFromRow(
   let light: string | undefined;
   let sheen: ClassWord | undefined;
   const numberIn = (cell: string): number | string => numberFrom(cell, separator);
-  const fault = (heading: string, cell: string, expected: string, mend = 'Correct it.'): void => {
-    faults.push({ place: `${place} › ${heading}`, found: shown(cell), expected, mend });
+  const fault = (heading: string, cell: string, expected: string): void => {
+    faults.push({
+      place: `${place} › ${heading}`,
+      found: shown(cell),
+      expected,
+      mend: 'Correct it.',
+    });
+  };
+  const passOver = (heading: string, cell: string): void => {
+    taken.push({ kind: 'unread', heading, cell });
   };
 
   for (const { heading, meaning, position } of columns) {
@@ -89,16 +100,14 @@ export function valueFromRow(
         value.effect ??= effect;
         value.chemistry ??= chemistry;
         sheen ??= said;
-        if ((effect ?? said ?? chemistry) === undefined) {
-          const expected = 'words like solid, metallic, pearl, candy, clear, matt, satin, gloss';
-          fault(heading, cell, expected, 'Say it in these words, or leave the cell empty.');
-        }
+        if ((effect ?? said ?? chemistry) === undefined) passOver(heading, cell);
         break;
       }
       case 'field': {
         const read = fieldFrom(meaning.path, heading, cell, separator);
         if (read.kind === 'sheen') sheen = read.as;
         else if (read.kind === 'fault') fault(heading, cell, read.expected);
+        else if (read.kind === 'unread') passOver(heading, cell);
         else put(value, meaning.path.split('.'), read.value);
       }
     }
@@ -117,35 +126,31 @@ export function valueFromRow(
 type FieldRead =
   | { readonly kind: 'value'; readonly value: unknown }
   | { readonly kind: 'sheen'; readonly as: ClassWord }
+  | { readonly kind: 'unread' }
   | { readonly kind: 'fault'; readonly expected: string };
 
 /** One cell of a column that holds a field of ours, in the builder's words or in ours. */
 function fieldFrom(path: string, heading: string, cell: string, separator: Separator): FieldRead {
-  const said = (value: unknown, expected: string): FieldRead =>
-    value === undefined ? { kind: 'fault', expected } : { kind: 'value', value };
-  if (path === 'effect') {
-    return said(effectIn(cell), 'solid, metallic, pearl, candy, clear or a material');
-  }
+  const said = (value: unknown): FieldRead =>
+    value === undefined ? { kind: 'unread' } : { kind: 'value', value };
+  if (path === 'effect') return said(effectIn(cell));
   if (path === 'gloss60') {
     const as = sheenIn(cell);
-    return as === undefined
-      ? { kind: 'value', value: numberFrom(cell, separator) }
-      : { kind: 'sheen', as };
+    if (as !== undefined) return { kind: 'sheen', as };
+    // Figures are meant to be read; a word that is no class of ours is not.
+    return /\d/.test(cell) ? said(numberFrom(cell, separator)) : { kind: 'unread' };
   }
-  if (path === 'provenance.how') return said(howIn(cell), 'measured, photo, swatch or guess');
-  if (path.endsWith('chemistry')) {
-    return said(chemistryIn(cell), 'lacquer, acrylic, enamel, urethane or none');
-  }
-  if (path.endsWith('onHand')) return said(answerIn(cell), 'yes or no, or how many');
-  if (path.endsWith('leadDays')) return said(daysIn(cell), 'days, or weeks, to come');
+  if (path === 'provenance.how') return said(howIn(cell));
+  if (path.endsWith('chemistry')) return said(chemistryIn(cell));
+  if (path.endsWith('onHand')) return said(answerIn(cell));
+  if (path.endsWith('leadDays')) return said(daysIn(cell));
   const kind = kindOfColumn(path) ?? 'text';
   if (kind === 'number') return { kind: 'value', value: numberFrom(cell, separator) };
   if (kind === 'colour') {
     const colour = colourFrom(heading, cell, separator);
-    return said(
-      typeof colour === 'string' ? undefined : colour,
-      'a colour like #1a2b3c, or lab 54 -2 -5',
-    );
+    return typeof colour === 'string'
+      ? { kind: 'fault', expected: 'a colour like #1a2b3c, or lab 54 -2 -5' }
+      : { kind: 'value', value: colour };
   }
   return { kind: 'value', value: valueFromCell(cell, kind) };
 }
