@@ -1,6 +1,6 @@
 /** The finish editor, fetched when it is first asked for. */
 
-import { later } from '../pieces/later.tsx';
+import { later } from '../later.tsx';
 import { stopEditing, useEditing } from './editing.ts';
 
 const FinishEditor = later(

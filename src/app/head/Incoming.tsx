@@ -1,8 +1,8 @@
 /** Files and text that are dropped or pasted anywhere, and what was wrong with the last. */
 import { useEffect, useState } from 'react';
+import { later } from '../later.tsx';
 import { bringFiles, bringPasted } from '../opening/bring.ts';
 import { refusalRead, useRefused } from '../opening/refused.ts';
-import { later } from '../pieces/later.tsx';
 import { isTyping } from './typing.ts';
 
 const Problems = later(

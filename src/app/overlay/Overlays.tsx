@@ -1,6 +1,6 @@
 /** The dialog that lies over the page, fetched when it is first asked for. */
 import type { ReactNode } from 'react';
-import { later } from '../pieces/later.tsx';
+import { later } from '../later.tsx';
 import { clear, type Overlay, useOverlay } from './overlay.ts';
 
 type Kind = Overlay['kind'];

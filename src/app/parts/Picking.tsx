@@ -1,7 +1,7 @@
 /** A button that unfolds the spoons of the build and all racks, fetched when they are first wanted. */
 import { useId, useState } from 'react';
 import type { EmbeddedFinish, FinishRef } from '../../build/build.ts';
-import { later } from '../pieces/later.tsx';
+import { later } from '../later.tsx';
 import { useWork } from '../store.ts';
 
 const FinishPicker = later(

@@ -69,7 +69,12 @@ function startWorker(): Worker {
     if (running !== undefined) keep(running, data);
     done();
   });
-  started.addEventListener('error', done);
+  // One that failed, or never came, is started anew for the next question.
+  started.addEventListener('error', () => {
+    started.terminate();
+    worker = undefined;
+    done();
+  });
   return started;
 }
 

@@ -5,8 +5,8 @@
 
 import type { Closeness, ScoreSheet } from '../../score/comparison.ts';
 import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
+import { later } from '../later.tsx';
 import { useStaged } from '../onStage.ts';
-import { later } from '../pieces/later.tsx';
 import { useComparison } from './compared.ts';
 import { useDrawn } from './drawn.ts';
 import { Sheet } from './Sheet.tsx';

@@ -11,12 +11,7 @@ import { type Judged, judgeAgain } from '../../score/judged.ts';
 import { comparisonOf } from '../../score/sheet.ts';
 import { type Elsewhere, whereElse } from '../../score/where.ts';
 import { useWork } from '../store.ts';
-
-/** Today as the builder's calendar says, ISO date. */
-export function todayHere(now = new Date()): string {
-  const two = (value: number): string => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+import { todayHere, useToday } from './today.ts';
 
 /** Remembers an answer per build for as long as the day lasts. */
 function perBuild<Answer>(answer: (build: Build, sight: SightTable, today: string) => Answer) {
@@ -44,6 +39,7 @@ const scoresOf = perBuild((build, sight, today) =>
 /** Scores and sentences of the open work, without closeness. */
 export function useComparison(): Comparison {
   const { build, car } = useWork();
+  useToday();
   return scoresOf(build, car.sight);
 }
 
@@ -60,7 +56,8 @@ export function useElsewhere(part: string): readonly (Elsewhere | undefined)[] {
   );
 }
 
-const ruleFactsOf = perBuild((build, sight): readonly RuleFacts[] => {
+/** What rules ask about each alternative of a build, in order. */
+export const ruleFactsOf = perBuild((build, sight): readonly RuleFacts[] => {
   const judged = judgedOf(build, sight);
   return build.alternatives.map((alternative) =>
     judged.factsOf(judged.choiceOf(assignmentOf(build, alternative))),

@@ -9,8 +9,8 @@ import type { Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import type { Comparison } from '../../score/comparison.ts';
 import { useWork } from '../store.ts';
-import { todayHere } from './compared.ts';
 import type { ToDraw } from './drawing.ts';
+import { todayHere, useToday } from './today.ts';
 
 let worker: Worker | undefined;
 let running: Build | undefined;
@@ -18,7 +18,11 @@ let waiting: ToSend | undefined;
 /** What the worker has been told of already. */
 let sent: SightTable | undefined;
 let starting: ReturnType<typeof setTimeout> | undefined;
-const known = new WeakMap<Build, Comparison>();
+const known = new WeakMap<Build, { readonly today: string; readonly answer: Comparison }>();
+const answerFor = (build: Build): Comparison | undefined => {
+  const kept = known.get(build);
+  return kept?.today === todayHere() ? kept.answer : undefined;
+};
 const listeners = new Set<() => void>();
 
 /** Handing a build over takes time too, which its first picture need not wait for, ms. */
@@ -27,12 +31,13 @@ const seenMs = 60;
 interface ToSend {
   readonly build: Build;
   readonly sight: SightTable;
+  readonly today: string;
 }
 
-function send({ build, sight }: ToSend): void {
+function send({ build, sight, today }: ToSend): void {
   worker ??= startWorker();
   running = build;
-  const toDraw: ToDraw = { build, sight: sight === sent ? undefined : sight, today: todayHere() };
+  const toDraw: ToDraw = { build, sight: sight === sent ? undefined : sight, today };
   sent = sight;
   worker.postMessage(toDraw);
 }
@@ -56,16 +61,23 @@ function startWorker(): Worker {
     for (const listener of listeners) listener();
   };
   started.addEventListener('message', ({ data }: MessageEvent<Comparison>) => {
-    if (running !== undefined) known.set(running, data);
+    if (running !== undefined) known.set(running, { today: data.today, answer: data });
     next();
   });
-  started.addEventListener('error', next);
+  // One that failed, or never came, is started anew for the next build.
+  started.addEventListener('error', () => {
+    started.terminate();
+    worker = undefined;
+    sent = undefined;
+    next();
+  });
   return started;
 }
 
 /** The comparison with all its draws; undefined while they are being made. */
 export function useDrawn(): Comparison | undefined {
   const { build, car } = useWork();
+  const today = useToday();
   const [, refresh] = useState(0);
   useEffect(() => {
     const listener = (): void => refresh((count) => count + 1);
@@ -75,9 +87,9 @@ export function useDrawn(): Comparison | undefined {
     };
   }, []);
   useEffect(() => {
-    if (known.has(build) || running === build || waiting?.build === build) return;
-    waiting = { build, sight: car.sight };
+    if (answerFor(build) !== undefined || running === build || waiting?.build === build) return;
+    waiting = { build, sight: car.sight, today };
     sendSoon();
-  }, [build, car.sight]);
-  return known.get(build);
+  }, [build, car.sight, today]);
+  return answerFor(build);
 }

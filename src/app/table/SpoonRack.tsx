@@ -13,7 +13,7 @@ import {
   refOf,
 } from '../../build/build.ts';
 import { bottlesOf } from '../../finish/finish.ts';
-import { later } from '../pieces/later.tsx';
+import { later } from '../later.tsx';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { useRacks } from '../store.ts';

@@ -15,8 +15,8 @@ import {
   stepSizes,
 } from '../../../finish/edit/beside.ts';
 import { labOf } from '../../../finish/edit/colour.ts';
+import { later } from '../../later.tsx';
 import { Choice } from '../../pieces/Choice.tsx';
-import { later } from '../../pieces/later.tsx';
 import { lookOf } from '../../pieces/look.ts';
 import { Bowl } from '../../pieces/Spoon.tsx';
 import { useWork } from '../../store.ts';

@@ -1,6 +1,6 @@
 /** Finishes in and out of the racks: two buttons, each with its dialog. */
 import { useState } from 'react';
-import { later } from '../../pieces/later.tsx';
+import { later } from '../../later.tsx';
 import { layBringing } from './bring.ts';
 
 const SaveRack = later('What saves a rack', async () => (await import('./SaveRack.tsx')).SaveRack);

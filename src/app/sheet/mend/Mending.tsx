@@ -1,6 +1,7 @@
 /** What would mend a finding, beneath it; fetched once the page stands. */
+
+import { later } from '../../later.tsx';
 import { useViewing } from '../../live/viewing.ts';
-import { later } from '../../pieces/later.tsx';
 import type { RemediesProps } from './Remedies.tsx';
 
 const Remedies = later(

@@ -8,7 +8,7 @@ import type { Build } from '../../../build/build.ts';
 import type { SightTable } from '../../../car/table.ts';
 import { useViewing } from '../../live/viewing.ts';
 import { useBench, useWork } from '../../store.ts';
-import { todayHere } from '../compared.ts';
+import { todayHere } from '../today.ts';
 import type { Mended, ToMend } from './suggesting.ts';
 
 /** How long nothing must have changed, ms. */
@@ -19,33 +19,49 @@ type Found = ReadonlyMap<string, Mended['remedies']>;
 let worker: Worker | undefined;
 let run = 0;
 let asked: Build | undefined;
+let askedOn: string | undefined;
 let sent: SightTable | undefined;
 let calm: ReturnType<typeof setTimeout> | undefined;
-const known = new WeakMap<Build, Found>();
+const known = new WeakMap<Build, { readonly today: string; readonly found: Found }>();
+const foundFor = (build: Build): Found | undefined => {
+  const kept = known.get(build);
+  return kept?.today === todayHere() ? kept.found : undefined;
+};
 const listeners = new Set<() => void>();
 
 function startWorker(): Worker {
   const started = new Worker(new URL('./suggesting.ts', import.meta.url), { type: 'module' });
   started.addEventListener('message', ({ data }: MessageEvent<Mended>) => {
     if (data.run !== run || asked === undefined) return;
-    known.set(asked, new Map(known.get(asked)).set(data.alternative, data.remedies));
+    const found = new Map(foundFor(asked)).set(data.alternative, data.remedies);
+    known.set(asked, { today: todayHere(), found });
     for (const listener of listeners) listener();
+  });
+  // One that failed, or never came, is started anew after the next change.
+  started.addEventListener('error', () => {
+    started.terminate();
+    worker = undefined;
+    sent = undefined;
+    asked = undefined;
   });
   return started;
 }
 
 function search(): void {
   const { work } = useBench.getState();
-  if (work === undefined || work.build === asked) return;
+  if (work === undefined) return;
   const { build, car } = work;
-  const isKnown = build.alternatives.every(({ id }) => known.get(build)?.has(id));
+  const today = todayHere();
+  if (build === asked && today === askedOn) return;
+  const isKnown = build.alternatives.every(({ id }) => foundFor(build)?.has(id));
   if (isKnown) return;
   worker ??= startWorker();
   asked = build;
+  askedOn = today;
   run += 1;
   const sight = car.sight === sent ? undefined : car.sight;
   sent = car.sight;
-  worker.postMessage({ run, build, sight, today: todayHere() } satisfies ToMend);
+  worker.postMessage({ run, build, sight, today } satisfies ToMend);
 }
 
 const isUp = (): boolean => !['drawn', 'coming'].includes(useViewing.getState().liveness);
@@ -58,6 +74,8 @@ function searchOnceCalm(): void {
 }
 
 useBench.subscribe(searchOnceCalm);
+// Another day may have begun.
+window.addEventListener('focus', searchOnceCalm);
 useViewing.subscribe((now, before) => {
   if (now.liveness !== before.liveness) searchOnceCalm();
 });
@@ -65,7 +83,7 @@ useViewing.subscribe((now, before) => {
 /** Remedies for every finding of an alternative, in the order of its evidence; none until found. */
 export function useRemedies(alternative: string): Mended['remedies'] {
   const { build } = useWork();
-  const read = (): Mended['remedies'] => known.get(build)?.get(alternative) ?? none;
+  const read = (): Mended['remedies'] => foundFor(build)?.get(alternative) ?? none;
   return useSyncExternalStore(listen, read);
 }
 
