@@ -2,7 +2,6 @@
  * What the model is: name, story, scale, from how far it is looked at, when it is wanted, whether
  * quiet colours are meant. Every change is live.
  */
-import { isRealDate } from '../../build/date.ts';
 import { usedRefs, withoutUnused } from '../../build/edit/finish.ts';
 import { cleared } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
@@ -12,6 +11,7 @@ import { nameFault, noteFault } from '../pieces/naming.ts';
 import { edit, endStep, useWork } from '../store.ts';
 import { Distance } from './Distance.tsx';
 import { Scale } from './Scale.tsx';
+import { typeWanted } from './wanted.ts';
 import './model.css';
 
 /** The card of the open build. */
@@ -89,8 +89,6 @@ function withStory<Told extends { story?: string | undefined }>(build: Told, tex
 /** The day it is wanted by, or none. */
 function Wanted() {
   const { wantedBy } = useWork().build;
-  const set = (date: string | undefined): void =>
-    edit(({ wantedBy: _, ...rest }) => (date === undefined ? rest : { ...rest, wantedBy: date }));
   return (
     <div className="with-button">
       <Field
@@ -98,12 +96,7 @@ function Wanted() {
         kind="date"
         value={wantedBy ?? ''}
         hint={wantedBy === undefined ? 'No date: nothing is ever late.' : ''}
-        onType={(text) => {
-          if (text !== '' && !isRealDate(text)) return 'a day that the calendar has.';
-          endStep();
-          set(text === '' ? undefined : text);
-          return undefined;
-        }}
+        onType={typeWanted}
       />
       {wantedBy === undefined ? null : (
         <button
@@ -111,7 +104,7 @@ function Wanted() {
           className="button"
           onClick={() => {
             endStep();
-            set(undefined);
+            typeWanted('');
           }}
         >
           No date
