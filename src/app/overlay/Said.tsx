@@ -8,7 +8,7 @@ const staysMs = 12_000;
 
 /** Always there, so that screen readers hear what appears in it. */
 export function Said() {
-  const { words } = useSaying();
+  const { words, isDone } = useSaying();
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (words === undefined) return;
@@ -25,9 +25,11 @@ export function Said() {
         <p>
           <span>{words}</span>
           <span className="said-ways">
-            <button type="button" className="text-button" onClick={takeBack}>
-              Undo
-            </button>
+            {isDone ? (
+              <button type="button" className="text-button" onClick={takeBack}>
+                Undo
+              </button>
+            ) : null}
             <button type="button" className="text-button" onClick={hushUp}>
               Close
             </button>

@@ -1,18 +1,24 @@
 /**
  * What the page says after something was done that asked nothing first: one line at the foot, with
- * a way to take it back for as long as nothing else has changed.
+ * a way to take it back for as long as nothing else has changed. What could not be done is told in
+ * the same place.
  */
 import { create } from 'zustand';
 import { undo, useBench } from '../store.ts';
 
 interface Saying {
   readonly words: string | undefined;
+  /** Whether something was done that can be taken back. */
+  readonly isDone: boolean;
 }
 
-export const useSaying = create<Saying>()(() => ({ words: undefined }));
+export const useSaying = create<Saying>()(() => ({ words: undefined, isDone: false }));
 
 /** Says what the last change did and offers to take it back; call it right after the change. */
-export const sayDone = (words: string): void => useSaying.setState({ words });
+export const sayDone = (words: string): void => useSaying.setState({ words, isDone: true });
+
+/** Says why nothing was done. */
+export const sayOnly = (words: string): void => useSaying.setState({ words, isDone: false });
 
 export const hushUp = (): void => useSaying.setState({ words: undefined });
 

@@ -10,6 +10,7 @@ import { startEditing } from '../finish/editing.ts';
 import { addFreshFinish } from '../finish/fresh.ts';
 import { later } from '../later.tsx';
 import { Field } from '../pieces/Field.tsx';
+import { nameFault } from '../pieces/naming.ts';
 import { sayDone } from '../pieces/said.ts';
 import { editRacks, endStep, useRacks, useWork } from '../store.ts';
 import { everywhere, inBuild } from './finishes.ts';
@@ -98,6 +99,7 @@ function NewFinish({ racks, rack }: { racks: readonly Rack[]; rack: Rack | undef
       onClick={() => {
         const id = onto?.id ?? addRack(racks);
         const finish = addFreshFinish(id);
+        if (finish === undefined) return;
         seek({ inHand: `${id}/${finish}` });
         startEditing(id, finish);
       }}
@@ -148,8 +150,8 @@ function RackName({ rack, onDone }: { rack: Rack; onDone: () => void }) {
         label="Name of the rack"
         value={rack.name}
         onType={(text) => {
-          if (text.trim() === '') return 'a rack needs a name.';
-          if (text.length > 120) return 'at most 120 characters.';
+          const fault = nameFault(text);
+          if (fault !== undefined) return fault;
           editRacks(
             (all) => all.map((one) => (one.id === rack.id ? { ...one, name: text.trim() } : one)),
             `name of rack ${rack.id}`,

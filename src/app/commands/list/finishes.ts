@@ -24,11 +24,16 @@ export function finishCommands(build: Build, racks: readonly Rack[]): Command[] 
         name: racks.length === 1 ? 'New finish' : `New finish in ${apart(rack.name)}`,
         kind: 'finish',
         also: 'add create paint colour own',
-        run: () => startEditing(rack.id, addFreshFinish(rack.id)),
+        run: () => editFresh(rack.id),
       }),
     ),
     ...all.flatMap((finish) => aboutFinish(build, finish, names.get(finish.rack) ?? '')),
   ];
+}
+
+function editFresh(rack: string): void {
+  const finish = addFreshFinish(rack);
+  if (finish !== undefined) startEditing(rack, finish);
 }
 
 function aboutFinish(build: Build, finish: EmbeddedFinish, rack: string): Command[] {

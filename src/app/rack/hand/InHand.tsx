@@ -161,6 +161,7 @@ function wornBy(build: Build, finish: EmbeddedFinish): string[] {
 /** A copy beside the original, in the hand and open to be changed. */
 function copyOnto(rack: Rack, finish: EmbeddedFinish): void {
   const id = addFreshFinish(rack.id, finish);
+  if (id === undefined) return;
   seek({ inHand: `${rack.id}/${id}` });
   startEditing(rack.id, id);
 }
