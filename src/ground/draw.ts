@@ -12,6 +12,18 @@ export interface Draw {
   normal(): number;
 }
 
+/**
+ * A seed for a name: the same name has the same draws, whatever else is drawn. FNV-1a of its UTF-16
+ * code units (constants of the published 32-bit hash) below, the given whole number under 2^20 above.
+ */
+export function seedFor(name: string, seed: number): number {
+  let hash = 0x811c9dc5;
+  for (let at = 0; at < name.length; at++) {
+    hash = Math.imul(hash ^ name.charCodeAt(at), 0x01000193);
+  }
+  return seed * 2 ** 32 + (hash >>> 0);
+}
+
 /** A stream of draws from a whole-number seed. */
 export function drawFrom(seed: number): Draw {
   let a = 0;

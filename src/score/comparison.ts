@@ -1,6 +1,7 @@
 /**
  * The comparison of a build's alternatives as terminal, page and files receive it.
  */
+import type { Provenance } from '../finish/finish.ts';
 import type { Evidence, ScoreKey } from './evidence.ts';
 
 /** One alternative's score sheet. */
@@ -27,6 +28,21 @@ export interface ScoreSheet {
 export interface Closeness {
   readonly a: string;
   readonly b: string;
+  readonly aheadIn100: number;
+  /** Present where both wear the same throughout; they are level then, in every draw. */
+  readonly isAlike?: true;
+  /** Where their numbers are apart and yet too close to call: the colour that does most to it. */
+  readonly unsure?: Unsure;
+}
+
+/** A finish whose colour is uncertain, and what being sure of it would do. */
+export interface Unsure {
+  readonly ref: string;
+  readonly name: string;
+  readonly how: Provenance['how'];
+  /** RMS CIEDE2000 between its stated and its real colour. */
+  readonly deltaE: number;
+  /** In how many of the same draws `a` is ahead where this one colour is as stated. */
   readonly aheadIn100: number;
 }
 

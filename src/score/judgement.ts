@@ -151,6 +151,8 @@ export const latestCost = 2;
 /** Draws for closeness, and under how many of 100 it is too close to call. */
 export const drawCount = 200;
 export const tooCloseBelow = 90;
+/** Points of the overall from which being too close to call wants a reason. */
+export const plainlyApart = 10;
 export const glossSpread = 0.15;
 export const glossSpreadShiny = 0.05;
 export const shinyGu = 60;

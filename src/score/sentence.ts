@@ -4,8 +4,10 @@
  * parts are named by the builder.
  */
 import { opinionRange } from '../colour/harmony.ts';
+import type { Closeness, Unsure } from './comparison.ts';
 import type { Evidence } from './evidence.ts';
 import { figure } from './finding/figure.ts';
+import { drawCount, tooCloseBelow } from './judgement.ts';
 
 type Writer = (number: (key: string) => number, word: (key: string) => string) => string;
 
@@ -156,3 +158,38 @@ export function sentenceOf(evidence: Evidence): string {
     (key) => evidence.words[key] ?? '',
   );
 }
+
+const obtained: Readonly<Record<Unsure['how'], string>> = {
+  measured: 'was measured',
+  photo: 'is from a photograph',
+  swatch: 'was matched to a swatch',
+  guess: 'is a guess',
+};
+
+/** How surely one alternative is ahead of another: what was tried, how often it held, and why not. */
+export function closenessSentence(
+  { a, b, aheadIn100, isAlike, unsure }: Closeness,
+  letterOf: (id: string) => string,
+): string {
+  const [first, second] = [letterOf(a), letterOf(b)];
+  if (isAlike) return `${first} and ${second} are alike so far.`;
+  // Never 100 where it was not always so.
+  const times = (of100: number): string =>
+    `${figure(of100 < 100 ? Math.min(99, of100) : 100)} times of 100`;
+  if (aheadIn100 >= tooCloseBelow) {
+    return `${first} stays ahead of ${second} ${times(aheadIn100)}.`;
+  }
+  const close =
+    `${first} and ${second} are too close to call; ask your viewers. ` +
+    `${first} is ahead ${times(aheadIn100)}.`;
+  if (unsure === undefined) return close;
+  return (
+    `${close} ${unsure.name}’s colour ${obtained[unsure.how]}, within about ` +
+    `ΔE ${figure(unsure.deltaE)}; were it certain, ${first} would be ahead ${times(unsure.aheadIn100)}.`
+  );
+}
+
+/** What is tried before saying so. */
+export const closenessExplained =
+  `Colours are known only so well. Each pair is tried ${drawCount} times with every colour shifted ` +
+  `at random within that; one that is ahead ${tooCloseBelow} times of 100 stays ahead.`;

@@ -11,13 +11,14 @@ import {
   assignmentOf,
   type Build,
   defaultWeights,
+  finishesByRef,
   letterOf,
   type Weights,
 } from '../build/build.ts';
 import { brokenRules } from '../build/rule.ts';
 import type { SightTable } from '../car/table.ts';
-import type { Closeness, Comparison, ScoreSheet } from './comparison.ts';
-import { aheadIn100 } from './confidence.ts';
+import type { Closeness, Comparison, ScoreSheet, Unsure } from './comparison.ts';
+import { aheadIn100, aheadWhereSure } from './confidence.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from './evidence.ts';
 import { accentEvidence } from './finding/accent.ts';
 import { contrastEvidence } from './finding/contrast.ts';
@@ -27,6 +28,7 @@ import { type Scheme, schemeOf } from './finding/scheme.ts';
 import { sheenEvidence } from './finding/sheen.ts';
 import { steadinessEvidence } from './finding/steadiness.ts';
 import { type Judged, type Judging, judge } from './judged.ts';
+import { plainlyApart, tooCloseBelow } from './judgement.ts';
 import { aheadOfOrdinary, ordinaryOveralls } from './ordinary.ts';
 import { overallOf, scoreOfCost, type Terms } from './terms.ts';
 
@@ -158,14 +160,39 @@ function closenessOf(judged: Judged, sheets: readonly ScoreSheet[]): Closeness[]
   const choices = judged.build.alternatives.map((alternative) =>
     judged.choiceOf(assignmentOf(judged.build, alternative)),
   );
-  const ahead = aheadIn100(judged.terms, choices, judged.build.weights);
+  const { weights } = judged.build;
+  const ahead = aheadIn100(judged.terms, choices, weights);
   return sheets.flatMap((one, i) =>
-    sheets.slice(i + 1).map((other, step) => {
+    sheets.slice(i + 1).map((other, step): Closeness => {
       const j = i + 1 + step;
       const isFirst = one.overall >= other.overall;
-      return isFirst
-        ? { a: one.id, b: other.id, aheadIn100: ahead[i]![j]! }
-        : { a: other.id, b: one.id, aheadIn100: ahead[j]![i]! };
+      const [first, second] = isFirst ? [i, j] : [j, i];
+      const [a, b] = [sheets[first]!, sheets[second]!];
+      const [choice, another] = [choices[first]!, choices[second]!];
+      const pair = { a: a.id, b: b.id, aheadIn100: ahead[first]![second]! };
+      if (choice.every((c, at) => c === another[at])) return { ...pair, isAlike: true };
+      if (pair.aheadIn100 >= tooCloseBelow || a.overall < b.overall + plainlyApart) return pair;
+      const unsure = unsureOf(judged, [choice, another], pair.aheadIn100);
+      return unsure === undefined ? pair : { ...pair, unsure };
     }),
   );
+}
+
+/** The one colour that, were it sure, would put the first ahead most often; if any would at all. */
+function unsureOf(
+  judged: Judged,
+  choices: readonly [Int32Array, Int32Array],
+  aheadNow: number,
+): Unsure | undefined {
+  const { terms, build } = judged;
+  const finishes = finishesByRef(build);
+  const worn = new Map(terms.candidates.flatMap((list) => list.map((c) => [c.worn.ref, c.worn])));
+  let most: Unsure | undefined;
+  for (const [ref, ahead] of aheadWhereSure(terms, choices, build.weights)) {
+    const finish = finishes.get(ref);
+    if (finish === undefined || ahead <= (most?.aheadIn100 ?? aheadNow)) continue;
+    const { deltaE } = worn.get(ref)!;
+    most = { ref, name: finish.name, how: finish.provenance.how, deltaE, aheadIn100: ahead };
+  }
+  return most;
 }

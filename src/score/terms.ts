@@ -65,22 +65,25 @@ export interface Terms extends TermsInput {
 /** Values kept per pair of candidates: four costs, and how well the reading reads (0–1). */
 const cellSize = 5;
 
-/** The terms of a scene and its candidates; families are found unless they are handed in. */
-export function termsOf(input: TermsInput, known?: readonly Family[]): Terms {
+/** The terms of a scene and its candidates; what others of that scene have found may be handed in. */
+export function termsOf(
+  input: TermsInput,
+  known?: Partial<Pick<Terms, 'families' | 'pairs' | 'painted'>>,
+): Terms {
   const { scene, candidates, tonal, mustRead } = input;
   const isGiven = (at: number): boolean => scene.surfaces[at]!.given !== undefined;
   const chosen = candidates.flatMap((list, at) =>
     isGiven(at) ? [] : list.map(({ worn }) => worn),
   );
-  const families = known ?? familiesOf(chosen);
+  const families = known?.families ?? familiesOf(chosen);
   const familyByRef = new Map(
     families.flatMap((family, f) => family.members.map((member) => [member.ref, f] as const)),
   );
   const familyOf = candidates.map((list, at) =>
     Int32Array.from(list, ({ worn }) => (isGiven(at) ? -1 : familyByRef.get(worn.ref)!)),
   );
-  const painted = paintedZones(scene);
-  const pairs = pairTermsOf(scene, tonal, mustRead);
+  const painted = known?.painted ?? paintedZones(scene);
+  const pairs = known?.pairs ?? pairTermsOf(scene, tonal, mustRead);
   const tables = pairs.map(({ a, b }) =>
     new Float64Array(candidates[a]!.length * candidates[b]!.length * cellSize).fill(Number.NaN),
   );

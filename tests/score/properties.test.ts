@@ -168,7 +168,7 @@ describe('comparison', () => {
         today,
       },
     );
-    expect(level.closeness).toEqual([{ a: 's01', b: 'twin', aheadIn100: 50 }]);
+    expect(level.closeness).toEqual([{ a: 's01', b: 'twin', aheadIn100: 50, isAlike: true }]);
   });
 });
 

@@ -46,7 +46,8 @@ function alternativeRow({ terms }: Judged, choice: Int32Array): Row {
 function freshRow({ terms }: Judged, choice: Int32Array): Row {
   const costs = new Float64Array(6);
   const timed = paired(
-    () => overallOf(termsOf(terms, terms.families).costs(choice, costs), defaultWeights),
+    () =>
+      overallOf(termsOf(terms, { families: terms.families }).costs(choice, costs), defaultWeights),
     () => overallOf(plainCosts(terms, choice), defaultWeights),
   );
   return {

@@ -6,11 +6,12 @@
 
 import { fittedBuild } from '../../build/fitted.ts';
 import { namesIn, ruleSentence } from '../../build/rule.ts';
+import { closenessSentence } from '../../score/sentence.ts';
 import { lightWords } from '../cars/lamps.ts';
 import { useStaged } from '../onStage.ts';
 import { useComparison } from '../sheet/compared.ts';
 import { useDrawn } from '../sheet/drawn.ts';
-import { closenessSentence, lettersOf } from '../sheet/scores.ts';
+import { lettersOf } from '../sheet/scores.ts';
 import { useWork } from '../store.ts';
 import { PaperCars } from './PaperCars.tsx';
 import { PaperParts } from './PaperParts.tsx';

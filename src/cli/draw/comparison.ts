@@ -7,8 +7,8 @@ import type { LightId } from '../../colour/illuminant.ts';
 import { appearanceOf } from '../../finish/appearance.ts';
 import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
 import { scoreKeys } from '../../score/evidence.ts';
-import { tooCloseBelow } from '../../score/judgement.ts';
 import { scoreNames } from '../../score/name.ts';
+import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
 import { lightNames } from '../argument.ts';
 import { reasonLines } from './reason.ts';
 import { harmless, type Screen, styled } from './screen.ts';
@@ -144,20 +144,11 @@ function closenessLines(
 ): string[] {
   if (closeness.length === 0) return [];
   const letters = new Map(alternatives.map(({ id, letter }) => [id, letter]));
+  const told = (text: string): string[] => hanging(screen, '   ', 3, harmless(text));
   return [
     '',
     styled(screen, 'bold', 'How sure is the order?'),
-    ...closeness.flatMap((pair) => hanging(screen, '   ', 3, closenessSentence(pair, letters))),
+    ...told(closenessExplained),
+    ...closeness.flatMap((pair) => told(closenessSentence(pair, (id) => letters.get(id) ?? id))),
   ];
-}
-
-function closenessSentence(
-  { a, b, aheadIn100 }: Closeness,
-  letters: ReadonlyMap<string, string>,
-): string {
-  const [first, second] = [letters.get(a) ?? a, letters.get(b) ?? b];
-  const draws = `${Math.round(aheadIn100)} of 100 draws of the colours’ uncertainty`;
-  if (aheadIn100 >= tooCloseBelow) return `${first} stays ahead of ${second} in ${draws}.`;
-  const most = aheadIn100 < 50 ? ', fewer than half' : '';
-  return `${first} or ${second}: too close to call; ask your viewers. ${first} is ahead in ${draws}${most}.`;
 }
