@@ -10,6 +10,7 @@ import { temporal } from 'zundo';
 import { create, useStore } from 'zustand';
 import { type Build, type EmbeddedFinish, refOf } from '../build/build.ts';
 import { embed } from '../build/edit/finish.ts';
+import { withNamesFollowing } from '../build/edit/naming.ts';
 import { wearOn } from '../build/edit/part.ts';
 import type { Rack } from '../finish/rack/rack.ts';
 import type { Car } from './opening/garage.ts';
@@ -72,13 +73,13 @@ function change(next: Partial<Bench>, step: string | undefined): void {
 /**
  * Changes build and racks together, as one step; a change that returns what it was given is none.
  * Changes in a row with the same `step` name are undone together. Racks that have not been fetched
- * yet cannot be changed.
+ * yet cannot be changed. Names of alternatives that nobody typed follow what is worn.
  */
 export function editAll(to: (now: Editable) => Partial<Editable>, step?: string): void {
   const { work, racks } = useBench.getState();
   if (work === undefined) return;
   const next = to({ build: work.build, racks: racks ?? [] });
-  const build = next.build ?? work.build;
+  const build = withNamesFollowing(work.build, next.build ?? work.build);
   const kept = racks === undefined ? undefined : (next.racks ?? racks);
   if (build === work.build && kept === racks) return;
   change({ work: build === work.build ? work : { ...work, build }, racks: kept }, step);

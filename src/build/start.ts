@@ -11,6 +11,7 @@ import type { SightPart, SightTable } from '../car/table.ts';
 import { idFrom } from '../ground/id.ts';
 import { type Build, buildVersion, isOpen } from './build.ts';
 import { addAlternative } from './edit/alternative.ts';
+import { ideaName } from './edit/naming.ts';
 import { undecidedRef } from './edit/part.ts';
 import { buildFrom } from './read/document.ts';
 
@@ -174,7 +175,7 @@ export function blankBuild({ car, name, scale }: Beginning, sight: SightTable): 
       ...part,
       finish: undecided.has(part.finish) ? undecidedRef : part.finish,
     })),
-    alternatives: [{ id: 'first-idea', name: firstName, choices: {} }],
+    alternatives: [{ id: 'first-idea', name: ideaName(0, []), choices: {} }],
   });
 }
 
@@ -193,10 +194,8 @@ export function sameShape(like: Build, { name, scale }: Omit<Beginning, 'car'>):
     parts: like.parts.map((part) => (isOpen(part) ? part : { ...part, painted: false })),
     alternatives: [],
   };
-  return buildFrom(addAlternative(shape, firstName));
+  return buildFrom(addAlternative(shape));
 }
-
-const firstName = 'First idea';
 
 function firstParts(sight: SightTable): FirstPart[] {
   const painted = sight.parts.filter(({ role }) => role === 'feature' || role === 'ground');

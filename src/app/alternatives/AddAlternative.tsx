@@ -10,6 +10,17 @@ const add = (like?: string): void => {
 /** More than these are copied from their own cards. */
 const mostNamed = 6;
 
+/** The list goes up where the window has no room beneath the button, and comes into sight. */
+function place(menu: HTMLDetailsElement): void {
+  delete menu.dataset.up;
+  const list = menu.querySelector('ul');
+  if (!menu.open || list === null) return;
+  const { bottom, height } = list.getBoundingClientRect();
+  const { top } = menu.getBoundingClientRect();
+  if (bottom > window.innerHeight && top > height) menu.dataset.up = '';
+  list.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+}
+
 /** “Add an alternative”, with a short list of what it is to be like. */
 export function AddAlternative() {
   const { alternatives } = useWork().build;
@@ -48,7 +59,7 @@ export function AddAlternative() {
     add(like);
   };
   return (
-    <details ref={menu} className="menu">
+    <details ref={menu} className="menu" onToggle={({ currentTarget }) => place(currentTarget)}>
       <summary className="button">Add an alternative</summary>
       <ul>
         {alternatives.slice(0, mostNamed).map(({ id, name }, at) => (

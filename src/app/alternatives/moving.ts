@@ -13,7 +13,7 @@ export function add(like?: string): void {
   const before = useBench.getState().work?.build.alternatives ?? [];
   endStep();
   edit((build) => {
-    const added = addAlternative(build, before.length === 0 ? 'First idea' : 'New idea', like);
+    const added = addAlternative(build, undefined, like);
     const fresh = added.alternatives.find(({ id }) => !before.some((one) => one.id === id));
     return fresh === undefined ? added : moveAlternative(added, fresh.id, before.length);
   });

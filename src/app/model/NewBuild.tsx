@@ -5,6 +5,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { blankBuild, sameShape } from '../../build/start.ts';
 import { goTo } from '../area.ts';
+import { useStatus } from '../keeping/status.ts';
 import { askForFile } from '../opening/ask.ts';
 import { carFrom } from '../opening/garage.ts';
 import { demoWork } from '../opening/start.ts';
@@ -56,10 +57,14 @@ export function NewBuild() {
     const called = { name: isNameless ? 'New roadster' : name.trim(), scale };
     try {
       const work = await begun(beginning, called);
+      // The demo as it was made is nobody's own and lies under Builds at any time.
+      const isKept = useStatus.getState().state !== 'unkept';
       clear();
       goTo('bench');
       open(work);
-      sayDone(`${called.name} lies on the bench in the place of what was open.`);
+      sayDone(
+        `${called.name} lies on the bench now.${isKept ? ' What was open is under Builds.' : ''}`,
+      );
       window.scrollTo(0, 0);
     } catch (error) {
       setTrouble(error instanceof Error ? error.message : String(error));

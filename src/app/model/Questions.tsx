@@ -3,23 +3,23 @@
  * answer it. A line that can be folded or put away, never in the way.
  */
 import type { ReactNode } from 'react';
-import { finishesByRef, isOpen, type OpenPart } from '../../build/build.ts';
-import { alternativePerCandidate } from '../../build/edit/alternative.ts';
+import { isOpen, type OpenPart } from '../../build/build.ts';
+import { alternativePerCandidate, toCompare } from '../../build/edit/alternative.ts';
 import { add } from '../alternatives/moving.ts';
+import { PerShared } from '../alternatives/PerShared.tsx';
 import { lay } from '../overlay/overlay.ts';
 import { edit, endStep, useWork } from '../store.ts';
-import { answer, useAnswered } from './putAway.ts';
-import { type Step, stepsOf } from './steps.ts';
+import { useDone } from './done.ts';
+import { answer } from './putAway.ts';
+import type { Step } from './steps.ts';
 import './questions.css';
 
 /** The three questions of the open build. */
 export function Questions() {
-  const { build, key } = useWork();
-  const isBare = useAnswered(({ bare }) => bare.includes(key));
-  const [painted, open, compared] = stepsOf(build);
-  const first: Step =
-    isBare && painted.answer === undefined ? { ...painted, answer: 'Nothing yet' } : painted;
-  const done = [first, open, compared].filter((step) => step.answer !== undefined).length;
+  const work = useWork();
+  const { build, key } = work;
+  const { steps, done } = useDone(work);
+  const [first, open, compared] = steps;
   const openParts = build.parts.filter((part) => isOpen(part) && !part.absent) as OpenPart[];
   const waiting = openParts.find(({ candidates }) => candidates.length < 2);
   return (
@@ -32,7 +32,11 @@ export function Questions() {
       </summary>
       <ol>
         <Question at={1} step={first}>
-          <button type="button" className="button" onClick={() => lay({ kind: 'parts' })}>
+          <button
+            type="button"
+            className="button"
+            onClick={() => lay({ kind: 'parts', asks: 'painted' })}
+          >
             Mark what is painted…
           </button>
           {first.answer === undefined ? (
@@ -51,12 +55,17 @@ export function Questions() {
               Candidates for {waiting.name}…
             </button>
           )}
-          <button type="button" className="button" onClick={() => lay({ kind: 'parts' })}>
+          <button
+            type="button"
+            className="button"
+            onClick={() => lay({ kind: 'parts', asks: 'open' })}
+          >
             Open {openParts.length === 0 ? '' : 'other '}parts…
           </button>
         </Question>
         <Question at={3} step={compared}>
-          <Spread parts={openParts} />
+          <PerShared />
+          {toCompare(build) === undefined ? <Spread parts={openParts} /> : null}
           <button type="button" className="button" onClick={() => add(build.alternatives[0]?.id)}>
             {build.alternatives.length === 0 ? 'Add the first' : 'Add one like A'}
           </button>
@@ -102,20 +111,13 @@ function Spread({ parts }: { parts: readonly OpenPart[] }) {
     return candidates.length > 1 && candidates.some((ref) => !worn.has(ref));
   });
   if (part === undefined) return null;
-  const finishes = finishesByRef(build);
   return (
     <button
       type="button"
       className="button"
       onClick={() => {
         endStep();
-        edit((now) =>
-          alternativePerCandidate(
-            now,
-            part.id,
-            (ref) => `${finishes.get(ref)?.name ?? ref} ${part.name.toLowerCase()}`,
-          ),
-        );
+        edit((now) => alternativePerCandidate(now, part.id));
       }}
     >
       One for each candidate of {part.name}

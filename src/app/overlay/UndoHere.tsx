@@ -1,13 +1,12 @@
-/** Undo within a dialog, which covers the one in the head: as far back as when it was opened. */
-import { useState } from 'react';
-import { undo, useHistory } from '../store.ts';
+/** Undo within a dialog, which covers the one in the head. It never goes back to other work. */
+import { undo, useHistory, useWork } from '../store.ts';
 
-/** A button that takes back, one by one, what was changed since it was first shown. */
+/** A button that takes back the last change of the open build or of the racks, one by one. */
 export function UndoHere() {
-  const steps = useHistory(({ pastStates }) => pastStates.length);
-  const [before] = useState(steps);
+  const { key } = useWork();
+  const isOwn = useHistory(({ pastStates }) => pastStates.at(-1)?.work?.key === key);
   return (
-    <button type="button" className="button" disabled={steps <= before} onClick={undo}>
+    <button type="button" className="button" disabled={!isOwn} onClick={undo}>
       Undo
     </button>
   );

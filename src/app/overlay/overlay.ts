@@ -7,8 +7,8 @@ import { create } from 'zustand';
 export type Overlay =
   /** Standing, name, candidates and cover of one part of the build. */
   | { readonly kind: 'part'; readonly part: string }
-  /** All parts of the build, to mark many at once. */
-  | { readonly kind: 'parts' }
+  /** All parts of the build, to mark many at once; opened to answer a question, called by that. */
+  | { readonly kind: 'parts'; readonly asks?: 'painted' | 'open' }
   /** Name, note, place of one alternative. */
   | { readonly kind: 'alternative'; readonly alternative: string }
   /** What the model is: name, scale, distance, date, story; parts left out. */

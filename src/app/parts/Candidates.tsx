@@ -7,6 +7,7 @@ import { alternativePerCandidate } from '../../build/edit/alternative.ts';
 import { embed } from '../../build/edit/finish.ts';
 import { giveFinish, setCandidate } from '../../build/edit/part.ts';
 import { listed } from '../../build/rule.ts';
+import { PerShared } from '../alternatives/PerShared.tsx';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { edit, endStep, useWork } from '../store.ts';
@@ -57,6 +58,7 @@ export function Candidates({ part }: { part: OpenPart }) {
           edit((now) => giveFinish(embed(now, picked), part.id, refOf(picked)));
         }}
       />
+      <PerShared part={part.id} />
       <Spread part={part} />
     </section>
   );
@@ -76,9 +78,6 @@ function Spread({ part }: { part: OpenPart }) {
   const worn = new Set(build.alternatives.map(({ choices }) => choices[part.id]));
   const fresh = part.candidates.filter((ref) => !worn.has(ref));
   if (fresh.length === 0) return null;
-  const finishes = finishesByRef(build);
-  const nameOf = (ref: string): string =>
-    `${finishes.get(ref)?.name ?? ref} ${part.name.toLowerCase()}`;
   const rest = build.alternatives.length === 0 ? '' : ', like A in all else';
   return (
     <div className="spread">
@@ -91,7 +90,7 @@ function Spread({ part }: { part: OpenPart }) {
         className="button"
         onClick={() => {
           endStep();
-          edit((now) => alternativePerCandidate(now, part.id, nameOf));
+          edit((now) => alternativePerCandidate(now, part.id));
         }}
       >
         {fresh.length === 1 ? 'Add an alternative with it' : `Add ${fresh.length} alternatives`}

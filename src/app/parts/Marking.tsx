@@ -1,12 +1,13 @@
 /** What can be done to all ticked parts at once, at the foot of the list. */
 import { useState } from 'react';
-import { type Build, type Part, refOf } from '../../build/build.ts';
+import { type Build, isOpen, type Part, refOf } from '../../build/build.ts';
 import { joinParts } from '../../build/edit/cover.ts';
 import { embed } from '../../build/edit/finish.ts';
 import { giveFinish } from '../../build/edit/part.ts';
-import { edit, endStep } from '../store.ts';
+import { edit, endStep, useBench } from '../store.ts';
 import { bring } from './bring.ts';
 import { Picking } from './Picking.tsx';
+import { pickedWords } from './picked.ts';
 import { type Standing, standings } from './standing.ts';
 
 interface MarkingProps {
@@ -15,9 +16,13 @@ interface MarkingProps {
   readonly onDone: () => void;
 }
 
+const openBuild = (): Build => useBench.getState().work!.build;
+
 /** Buttons for the ticked parts. */
 export function Marking({ parts, onDone }: MarkingProps) {
   const [said, setSaid] = useState('');
+  /** How often parts were opened: each time their spoons are laid out afresh. */
+  const [opened, setOpened] = useState(0);
   const ids = parts.map(({ id }) => id);
   const isNone = ids.length === 0;
   const count = `${ids.length} ${ids.length === 1 ? 'part' : 'parts'}`;
@@ -25,13 +30,18 @@ export function Marking({ parts, onDone }: MarkingProps) {
     endStep();
     edit((build) => ids.reduce((now: Build, id) => bring(now, id, standing), build));
     setSaid(`${count} marked: ${name.toLowerCase()}.`);
-    onDone();
+    // Open parts are of no use without candidates, so they stay ticked for those.
+    if (standing === 'open') setOpened(opened + 1);
+    else onDone();
   };
   return (
     <div className={isNone ? 'marking is-idle' : 'marking'}>
-      <p role="status">
+      <p role="status" className="marking-said">
+        {said}
+      </p>
+      <p>
         {isNone
-          ? said || 'Nothing is ticked.'
+          ? 'Nothing is ticked.'
           : `${count} ticked. Mark ${ids.length === 1 ? 'it' : 'them'}:`}
       </p>
       <div className="buttons">
@@ -49,19 +59,26 @@ export function Marking({ parts, onDone }: MarkingProps) {
       </div>
       <div className="buttons">
         <Picking
-          words={`Choose what ${ids.length === 1 ? 'it wears' : 'they wear'}…`}
+          key={opened}
+          isLaidOut={opened > 0}
+          words={
+            parts.every(isOpen) && !isNone
+              ? 'Choose candidates…'
+              : `Choose what ${ids.length === 1 ? 'it wears' : 'they wear'}…`
+          }
           label="Finish of the ticked parts"
           isDisabled={isNone}
-          onPick={(picked) =>
+          onPick={(picked) => {
+            const ref = refOf(picked);
+            const before = openBuild();
             edit(
               (build) =>
-                ids.reduce(
-                  (now: Build, id) => giveFinish(now, id, refOf(picked)),
-                  embed(build, picked),
-                ),
-              `finish of ${ids.join()}`,
-            )
-          }
+                ids.reduce((now: Build, id) => giveFinish(now, id, ref), embed(build, picked)),
+              // Each candidate is a step of its own, the trying on of finishes is one.
+              parts.some(isOpen) ? undefined : `finish of ${ids.join()}`,
+            );
+            setSaid(pickedWords(before, openBuild(), ids, ref));
+          }}
         />
         <button
           type="button"

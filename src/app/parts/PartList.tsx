@@ -6,14 +6,14 @@
 import { useState } from 'react';
 import { finishesByRef, type Part, usualFinish } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
-import { cleared, lay } from '../overlay/overlay.ts';
+import { cleared, lay, type Overlay } from '../overlay/overlay.ts';
 import { UndoHere } from '../overlay/UndoHere.tsx';
 import { Dialog } from '../pieces/Dialog.tsx';
 import { Bowl } from '../pieces/Spoon.tsx';
 import { pointsAt } from '../pointing.ts';
 import { endStep, useWork } from '../store.ts';
 import { Marking } from './Marking.tsx';
-import { standingWords } from './standing.ts';
+import { standings, standingWords } from './standing.ts';
 import './parts.css';
 
 /** Where parts sit, in the order in which a builder comes to them. */
@@ -26,8 +26,12 @@ function placeOf(part: Part, sight: SightTable): Place {
   return group === 'wheels' ? 'Wheels' : 'Body and trim';
 }
 
+type Asks = Extract<Overlay, { kind: 'parts' }>['asks'];
+
+const titles = { painted: 'Mark what is painted', open: 'Open parts' } as const;
+
 /** The list of parts with their ticks. */
-export function PartList() {
+export function PartList({ asks }: { readonly asks?: Asks }) {
   const { build, car } = useWork();
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const chosen = build.parts.filter(({ id }) => ticked.includes(id));
@@ -41,7 +45,7 @@ export function PartList() {
     );
   return (
     <Dialog
-      title="All parts"
+      title={asks === undefined ? 'All parts' : titles[asks]}
       place="side"
       className="part-list"
       onClose={close}
@@ -50,6 +54,14 @@ export function PartList() {
       <p className="quiet">
         Tick parts, then say how they stand or what they wear. A name opens the part’s own card.
       </p>
+      <dl className="meanings">
+        {standings.map(({ standing, name, means }) => (
+          <div key={standing}>
+            <dt>{name}:</dt>
+            <dd>{means}</dd>
+          </div>
+        ))}
+      </dl>
       {places.map((place) => {
         const parts = build.parts.filter((part) => placeOf(part, car.sight) === place);
         if (parts.length === 0) return null;

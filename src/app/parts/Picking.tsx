@@ -17,13 +17,16 @@ interface PickingProps {
   readonly label: string;
   readonly chosen?: FinishRef;
   readonly isDisabled?: boolean;
+  /** Laid out from the first. */
+  readonly isLaidOut?: boolean;
   readonly onPick: (finish: EmbeddedFinish) => void;
 }
 
 /** Spoons on request; they stay laid out, so that one after the other can be tried. */
-export function Picking({ words, label, chosen, isDisabled = false, onPick }: PickingProps) {
+export function Picking(props: PickingProps) {
+  const { words, label, chosen, isDisabled = false, isLaidOut = false, onPick } = props;
   const { light } = useWork().build.viewing;
-  const [isUnfolded, setUnfolded] = useState(false);
+  const [isUnfolded, setUnfolded] = useState(isLaidOut);
   const id = useId();
   const isShown = isUnfolded && !isDisabled;
   return (

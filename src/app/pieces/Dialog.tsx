@@ -17,13 +17,6 @@ interface DialogProps {
   readonly children: ReactNode;
 }
 
-/** Says on the page's root that a dialog stands at the side, for whatever makes room for it. */
-function tellSide(): () => void {
-  const { dataset } = document.documentElement;
-  dataset.panel = 'side';
-  return () => delete dataset.panel;
-}
-
 /**
  * On a phone, where a dialog at the side is a sheet at the foot, the page moves until the cars stand
  * above it. The answer moves the page back.
@@ -45,9 +38,7 @@ export function Dialog(props: DialogProps) {
     if (element === null) return;
     const before = document.activeElement;
     if (!element.open) element.showModal();
-    const isSide = place === 'side';
-    const untell = isSide ? tellSide() : undefined;
-    const backToPlace = isSide ? keepCarsInSight() : undefined;
+    const backToPlace = place === 'side' ? keepCarsInSight() : undefined;
     let hasBegun = false;
     const begin = ({ target }: Event): void => {
       hasBegun = target === element;
@@ -61,7 +52,6 @@ export function Dialog(props: DialogProps) {
     return () => {
       element.removeEventListener('pointerdown', begin);
       element.removeEventListener('click', press);
-      untell?.();
       backToPlace?.();
       // Taken away while open, it would leave the focus on nothing.
       if (element.open && before instanceof HTMLElement) before.focus();

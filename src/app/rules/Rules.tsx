@@ -11,7 +11,7 @@ import { RuleForm } from './RuleForm.tsx';
 import { RuleRow } from './RuleRow.tsx';
 import './rules.css';
 import { startRule, useRuling } from './ruling.ts';
-import { breachesIn, clashWords } from './standing.ts';
+import { breachesIn, clashWords, exampleOf } from './standing.ts';
 import type { Thought } from './thinking.ts';
 import { useThought } from './thought.ts';
 import { needsScores } from './Would.tsx';
@@ -56,8 +56,8 @@ export function Rules() {
         )}
         {rules.length === 0 && draft === undefined ? (
           <p className="rules-none">
-            No rules yet. A rule says what belongs together: badges like the mirrors, no more than
-            two bottles to buy. Alternatives that break one say so.
+            No rules yet. A rule says what belongs together: {exampleOf(build)}, no more than two
+            bottles to buy. Alternatives that break one say so.
           </p>
         ) : null}
         {shown.length === 0 ? null : (

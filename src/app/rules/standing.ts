@@ -1,5 +1,5 @@
 /** How does each rule stand on each alternative, and does it ever apply? Told in words. */
-import { assignmentOf, type Build, letterOf, type Rule } from '../../build/build.ts';
+import { assignmentOf, type Build, isOpen, letterOf, type Rule } from '../../build/build.ts';
 import { idleWishes, neverApplies, type Unworn } from '../../build/choice/idle.ts';
 import { fittedBuild, fittedIn, fittedRule } from '../../build/fitted.ts';
 import { brokenRules, listed, namesIn, partsNamed, type RuleFacts } from '../../build/rule.ts';
@@ -26,6 +26,18 @@ export function breachesIn(build: Build, facts: readonly RuleFacts[]): Breach[][
   });
   return breaches;
 }
+
+/** What a rule could say of parts that are on this model: of open ones where there are two. */
+export function exampleOf(build: Build): string {
+  const { parts } = fittedBuild(build);
+  const open = parts.filter(isOpen);
+  const [one, other] = open.length > 1 ? open : parts.filter(({ id }) => usual.includes(id));
+  if (one === undefined || other === undefined) return 'two parts in one colour';
+  return `${other.name} like ${one.name}`;
+}
+
+/** Parts that often wear the same; common practice, no source. */
+const usual: readonly string[] = ['mirrors', 'badges', 'calipers'];
 
 /** Letters or numbers named before the rest is counted. */
 const mostLetters = 8;

@@ -70,21 +70,21 @@ describe('copying', () => {
 
 describe('one for each candidate', () => {
   it('adds those that no alternative wears yet, like the first in all else', () => {
-    const nameOf = (finish: string): string => `Stripes in ${finish.split('/')[1]}`;
-    const spread = sound(alternativePerCandidate(one, 'stripes', nameOf));
-    expect(names(spread)).toEqual(['First', 'Stripes in teal', 'Stripes in sand']);
+    const spread = sound(alternativePerCandidate(one, 'stripes'));
+    // All in teal is told by that alone: the mirrors are teal already.
+    expect(names(spread)).toEqual(['First', 'Teal', 'Sand stripes']);
     expect(spread.alternatives.map(({ choices }) => choices.stripes)).toEqual(
       ['red', 'teal', 'sand'].map(ref),
     );
     expect(spread.alternatives.map(({ choices }) => choices.mirrors)).toEqual(
       ['teal', 'teal', 'teal'].map(ref),
     );
-    expect(alternativePerCandidate(spread, 'stripes', nameOf)).toBe(spread);
+    expect(alternativePerCandidate(spread, 'stripes')).toBe(spread);
   });
 
   it('of a settled part, or of none, changes nothing', () => {
-    expect(alternativePerCandidate(one, 'body', String)).toBe(one);
-    expect(alternativePerCandidate(one, 'wings', String)).toBe(one);
+    expect(alternativePerCandidate(one, 'body')).toBe(one);
+    expect(alternativePerCandidate(one, 'wings')).toBe(one);
   });
 });
 

@@ -8,6 +8,7 @@ import { type Build, isOpen, type Rule, refOf } from '../../../src/build/build.t
 import {
   addAlternative,
   alternativePerCandidate,
+  alternativePerShared,
   copyAlternative,
   moveAlternative,
   noteAlternative,
@@ -16,6 +17,7 @@ import {
 } from '../../../src/build/edit/alternative.ts';
 import { addPart, joinParts, splitPart } from '../../../src/build/edit/cover.ts';
 import { embed, replaceFinish, withoutUnused } from '../../../src/build/edit/finish.ts';
+import { withNamesFollowing } from '../../../src/build/edit/naming.ts';
 import {
   giveFinish,
   openPart,
@@ -82,7 +84,8 @@ const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
       : addPart(build, word, [`more-${one}`], refAt(build, one)),
   add: (build, { one, isOn, word }) =>
     addAlternative(build, word, isOn ? alternativeAt(build, one) : undefined),
-  spread: (build, { one, word }) => alternativePerCandidate(build, partAt(build, one), () => word),
+  spread: (build, { one }) => alternativePerCandidate(build, partAt(build, one)),
+  share: (build) => alternativePerShared(build),
   copy: (build, { one }) => copyAlternative(build, alternativeAt(build, one)),
   name: (build, { one, word }) => renameAlternative(build, alternativeAt(build, one), word),
   note: (build, { one, word, isOn }) =>
@@ -113,7 +116,7 @@ describe('any sequence of edits', () => {
       fc.property(fc.nat(), steps, (seed, sequence) => {
         let build = randomBuild(drawFrom(seed));
         for (const { edit, hand } of sequence) {
-          build = edits[edit]!(build, hand);
+          build = withNamesFollowing(build, edits[edit]!(build, hand));
           expect(buildFrom(JSON.parse(textOf(build)))).toEqual(build);
         }
         buildFrom(JSON.parse(textOf(fittedBuild(build))));

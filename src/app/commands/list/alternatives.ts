@@ -31,7 +31,7 @@ export function alternativeCommands(build: Build): Command[] {
     name: 'Add an alternative',
     kind: 'alternative',
     also: 'new scheme create',
-    run: () => adding((now) => addAlternative(now, 'Another idea', alternatives.at(-1)?.id)),
+    run: () => adding((now) => addAlternative(now, undefined, alternatives.at(-1)?.id)),
   };
   return [
     fresh,
