@@ -1,4 +1,7 @@
-/** Every part and what it wears on every alternative; parts that differ come first. */
+/**
+ * Every part and what it wears on every alternative; parts that differ come first. What is alike is
+ * told once for all of them, in a line.
+ */
 import { finishesByRef } from '../../build/build.ts';
 import { useStaged, useStagedBuild } from '../onStage.ts';
 import { standingWords } from '../parts/standing.ts';
@@ -16,14 +19,14 @@ export function PaperParts() {
   const finishes = finishesByRef(build);
   const absent = build.parts.filter((part) => part.absent);
   const groups = [
-    { title: 'Parts that differ', rows: differing },
-    { title: 'Alike, still open', rows: alikeOpen },
-    { title: 'Alike and settled', rows: alikeSettled },
+    { title: 'Parts that differ', rows: differing, told: staged },
+    { title: 'Alike, still open', rows: alikeOpen, told: staged.slice(0, 1) },
+    { title: 'Alike and settled', rows: alikeSettled, told: staged.slice(0, 1) },
   ].filter(({ rows }) => rows.length > 0);
   return (
     <section>
       <h2>Parts</h2>
-      <table>
+      <table className="paper-parts">
         <thead>
           <tr>
             <th scope="col">Part</th>
@@ -34,8 +37,8 @@ export function PaperParts() {
             ))}
           </tr>
         </thead>
-        {groups.map(({ title, rows }) => (
-          <tbody key={title}>
+        {groups.map(({ title, rows, told }) => (
+          <tbody key={title} className={told === staged ? undefined : 'paper-alike'}>
             <tr className="paper-group">
               <th scope="rowgroup" colSpan={staged.length + 1}>
                 {title}
@@ -47,10 +50,10 @@ export function PaperParts() {
                   <bdi>{part.name}</bdi>
                   <small>{standingWords(part)}</small>
                 </th>
-                {staged.map(({ alternative }, at) => {
+                {told.map(({ alternative }, at) => {
                   const finish = finishes.get(refs[at] ?? '');
                   return (
-                    <td key={alternative.id}>
+                    <td key={alternative.id} colSpan={staged.length / told.length}>
                       {finish === undefined ? (
                         'none'
                       ) : (
