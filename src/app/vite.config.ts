@@ -21,7 +21,12 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // The stage with its 3D library is one piece of 570 kB, fetched once the page stands and can be used.
+    chunkSizeWarningLimit: 600,
     rolldownOptions: {
+      // The glTF reader would fetch these to read from a disk, which a page never asks of it.
+      external: (id, importer) =>
+        /^node:(fs|path)$/.test(id) && (importer?.includes('@gltf-transform') ?? false),
       output: {
         // What the first page needs comes as one file; what is fetched later stays in its own pieces.
         codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] },
