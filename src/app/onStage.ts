@@ -1,11 +1,12 @@
 /**
  * Which alternatives are being compared? Of more than two any may be left off the stage: cars, part
  * table and score sheets then show the others, each under its own letter. Kept out of the undo
- * history, and forgotten once other work is opened.
+ * history, and remembered for each build for as long as its tab lives.
  */
 import { useMemo } from 'react';
 import { create } from 'zustand';
 import { type Alternative, type Build, letterOf } from '../build/build.ts';
+import { offOf, rememberOff } from './leftOff.ts';
 import { useBench, useWork } from './store.ts';
 
 export interface Staged {
@@ -24,7 +25,8 @@ interface Off {
 const useOff = create<Off>()(() => ({ off: [] }));
 
 useBench.subscribe((now, before) => {
-  if (now.work?.key !== before.work?.key) useOff.setState({ off: [] });
+  const key = now.work?.key;
+  if (key !== before.work?.key) useOff.setState({ off: key === undefined ? [] : offOf(key) });
 });
 
 /** The alternatives on the stage; all of them where there are no more than two to choose from. */
@@ -55,7 +57,10 @@ export function useStagedBuild(): Build {
 }
 
 /** Puts an alternative on the stage or leaves it off. */
-export const setOnStage = (id: string, isOn: boolean): void =>
-  useOff.setState(({ off }) => ({
-    off: isOn ? off.filter((one) => one !== id) : [...new Set([...off, id])],
-  }));
+export function setOnStage(id: string, isOn: boolean): void {
+  const others = useOff.getState().off.filter((one) => one !== id);
+  const off = isOn ? others : [...others, id];
+  useOff.setState({ off });
+  const key = useBench.getState().work?.key;
+  if (key !== undefined) rememberOff(key, off);
+}

@@ -11,7 +11,7 @@ const words: Readonly<Record<KeptState, string>> = {
 const meanings: Readonly<Record<KeptState, string>> = {
   none: '',
   keeping: 'Your last change is being kept in this browser',
-  kept: 'Every change so far is kept in this browser',
+  kept: 'Every change so far is kept in this browser; undo goes back as far as this visit',
   unkept: 'Your last changes are not kept in this browser',
 };
 /** Keeping mostly takes less than this, ms, and a word that flickers tells nothing. */
