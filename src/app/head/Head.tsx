@@ -8,34 +8,39 @@ import { Incoming } from './Incoming.tsx';
 import { Kept } from './Kept.tsx';
 import { Tools } from './Tools.tsx';
 
-/** One line where there is room for it. */
+/** One line; what does not fit is cut short, and whole when pointed at. */
 export function Head() {
   const { build, car } = useWork();
   const open = build.parts.filter((part) => isOpen(part) && !part.absent).length;
+  const wanted = build.wantedBy === undefined ? '' : `; wanted by ${dayInWords(build.wantedBy)}`;
+  const facts = `${car.sight.name}, 1:${build.scale}; ${open} ${open === 1 ? 'part' : 'parts'} open${wanted}`;
   useEffect(() => {
     document.title = `${build.name} – Testspoon`;
   }, [build.name]);
   return (
     <header className="head">
-      <p className="mark">Testspoon</p>
-      <h1>
-        <button
-          type="button"
-          className="head-name"
-          dir="auto"
-          title="Name, story, scale, distance and date of this build"
-          onClick={() => lay({ kind: 'build' })}
-        >
-          <bdi>{build.name}</bdi>
-        </button>
-      </h1>
-      <p className="head-facts">
-        {car.sight.name}, 1:{build.scale}; {open} {open === 1 ? 'part' : 'parts'} open
-        {build.wantedBy === undefined ? null : <>; wanted by {dayInWords(build.wantedBy)}</>}
-      </p>
-      <Kept />
-      <Areas />
-      <Tools />
+      <div className="head-what">
+        <p className="mark">Testspoon</p>
+        <h1>
+          <button
+            type="button"
+            className="head-name"
+            dir="auto"
+            title={`${build.name}: its name, story, scale, distance and date`}
+            onClick={() => lay({ kind: 'build' })}
+          >
+            <bdi>{build.name}</bdi>
+          </button>
+        </h1>
+        <p className="head-facts" title={facts}>
+          {facts}
+        </p>
+        <Kept />
+      </div>
+      <div className="head-do">
+        <Areas />
+        <Tools />
+      </div>
       {build.story === undefined ? null : <Story key={build.story} text={build.story} />}
       <Incoming />
     </header>

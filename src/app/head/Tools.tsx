@@ -1,4 +1,4 @@
-/** What can be done with builds: all in a row where there is room, behind one button on a phone. */
+/** What can be done with builds: in a row as far as there is room, the rest behind one button. */
 import { useId, useRef } from 'react';
 import { askForFile } from '../opening/ask.ts';
 import { saveWork } from '../opening/save.ts';
@@ -6,26 +6,31 @@ import { lay } from '../overlay/overlay.ts';
 import { History } from './History.tsx';
 
 interface Tool {
+  /** In the row on wide windows, on middling ones too, or never. */
+  readonly shown: 'wide' | 'middling' | 'never';
   readonly name: string;
   readonly title: string;
   readonly act: () => void;
 }
 
+const find = (): void => lay({ kind: 'commands' });
 const tools: readonly Tool[] = [
   {
+    shown: 'middling',
     name: 'Builds…',
     title: 'Every build this browser keeps, and the demo',
     act: () => lay({ kind: 'builds' }),
   },
-  { name: 'New…', title: 'A new build', act: () => lay({ kind: 'new' }) },
+  { shown: 'wide', name: 'New…', title: 'A new build', act: () => lay({ kind: 'new' }) },
   {
+    shown: 'wide',
     name: 'Save',
     title: 'Save this build to a file (Ctrl or ⌘ and S)',
     act: () => void saveWork(),
   },
+  { shown: 'never', name: 'Open a file…', title: 'A build, or a rack', act: askForFile },
+  { shown: 'middling', name: 'Find anything…', title: '', act: find },
 ];
-const openFile: Tool = { name: 'Open a file…', title: 'A build, or a rack', act: askForFile };
-const find = (): void => lay({ kind: 'commands' });
 
 /** Undo and redo, then everything else. */
 export function Tools() {
@@ -33,12 +38,20 @@ export function Tools() {
     <div className="head-tools">
       <History />
       <span className="head-row">
-        {tools.map(({ name, title, act }) => (
-          <button key={name} type="button" className="button" title={title} onClick={act}>
-            {name}
-          </button>
-        ))}
-        <button type="button" className="button head-find" onClick={find}>
+        {tools
+          .filter(({ shown, act }) => shown !== 'never' && act !== find)
+          .map(({ shown, name, title, act }) => (
+            <button
+              key={name}
+              type="button"
+              className={`button head-${shown}`}
+              title={title}
+              onClick={act}
+            >
+              {name}
+            </button>
+          ))}
+        <button type="button" className="button head-middling head-find" onClick={find}>
           Find anything <kbd>Ctrl K</kbd>
         </button>
       </span>
@@ -47,15 +60,10 @@ export function Tools() {
   );
 }
 
-/** The same behind one button. */
+/** What has no room in the row, behind one button. */
 function More() {
   const id = useId();
   const list = useRef<HTMLDivElement>(null);
-  const all: readonly Tool[] = [
-    ...tools,
-    openFile,
-    { name: 'Find anything…', title: '', act: find },
-  ];
   return (
     <span className="head-more">
       <button
@@ -70,11 +78,11 @@ function More() {
         More
       </button>
       <div ref={list} id={id} popover="auto" className="more">
-        {all.map(({ name, title, act }) => (
+        {tools.map(({ shown, name, title, act }) => (
           <button
             key={name}
             type="button"
-            className="more-line"
+            className={`more-line more-${shown}`}
             title={title}
             onClick={() => {
               list.current?.hidePopover();
