@@ -50,11 +50,13 @@ function useStrip(strip: RefObject<HTMLElement | null>, key: string): Cut {
     const element = strip.current;
     if (element === null || key === '') return;
     const read = (): void => {
-      const { scrollLeft, scrollWidth, clientWidth } = element;
+      const { scrollLeft, clientWidth } = element;
       const wide = element.querySelector('.car')?.clientWidth ?? clientWidth;
-      const isCut = scrollWidth > clientWidth + 1;
-      const isAtEnd = scrollLeft + clientWidth >= scrollWidth - 1;
       const count = key.split(',').length;
+      // Of the cars alone: their live picture may still be as wide as it was before a change.
+      const carsWidth = count * wide;
+      const isCut = carsWidth > clientWidth + count;
+      const isAtEnd = Math.ceil(scrollLeft) + clientWidth >= carsWidth - count;
       const inSight = Math.max(1, Math.round(clientWidth / wide));
       const first = isAtEnd ? count - inSight : Math.round(scrollLeft / wide);
       setCut((before) =>
