@@ -7,9 +7,9 @@
  */
 import * as v from 'valibot';
 import { lightIds } from '../colour/illuminant.ts';
+import { longestName } from '../ground/id.ts';
 
-/** Longest name, note or id that is kept; longer text is refused so that screens stay readable. */
-export const longestName = 120;
+/** Longest note that is kept; longer text is refused so that screens stay readable. */
 export const longestNote = 2000;
 
 const finite = (low: number, high: number) => v.pipe(v.number(), v.minValue(low), v.maxValue(high));

@@ -29,6 +29,10 @@ const hidden =
 /** Whether text holds control, direction-changing or broken characters; line ends and tabs pass. */
 export const hasHidden = (text: string): boolean => hidden.test(text);
 
+/** The text without them; only for what nobody typed as it is, such as the name of a file. */
+export const withoutHidden = (text: string): string =>
+  hasHidden(text) ? text.replace(new RegExp(hidden, 'gu'), '') : text;
+
 /** Throws `InputError` where `text` holds more than `maxBytes` bytes of UTF-8. */
 export function refuseOversize(text: string, source: string, maxBytes = mostBytes): void {
   const bytes =

@@ -1,5 +1,6 @@
 /** What was wrong with a file, shown whole: place, what was found, what was expected, how to mend. */
 import { useEffect, useRef } from 'react';
+import { cutText } from '../../ground/id.ts';
 import { type Problem, problemSentence } from '../../ground/problem.ts';
 
 interface ProblemsProps {
@@ -14,7 +15,7 @@ export function Problems({ name, problems, onClose }: ProblemsProps) {
   useEffect(() => dialog.current?.showModal(), []);
   return (
     <dialog ref={dialog} className="problems" aria-labelledby="problems-title" onClose={onClose}>
-      <h2 id="problems-title">{name.slice(0, 120)} was not opened</h2>
+      <h2 id="problems-title">{cutText(name)} was not opened</h2>
       <p>
         {problems.length === 1 ? 'One thing is' : `${problems.length} things are`} wrong with it.
         What you had open is untouched.

@@ -3,11 +3,9 @@
  * it, files, and taking it away, which says what goes and what stays.
  */
 import { memo, useState } from 'react';
-import { emptyRack } from '../../finish/rack/edit.ts';
+import { refOf } from '../../build/build.ts';
 import type { Rack } from '../../finish/rack/rack.ts';
-import { freeId, freeName } from '../../ground/id.ts';
-import { startEditing } from '../finish/editing.ts';
-import { addFreshFinish } from '../finish/fresh.ts';
+import { freshRack, makeFinish } from '../finish/fresh.ts';
 import { later } from '../later.tsx';
 import { Field } from '../pieces/Field.tsx';
 import { nameFault } from '../pieces/naming.ts';
@@ -90,41 +88,25 @@ export const RackHead = memo(function RackHead() {
 /** A new finish on the rack looked at, on the first where all are, on a new one where there is none. */
 function NewFinish({ racks, rack }: { racks: readonly Rack[]; rack: Rack | undefined }) {
   const onto = rack ?? racks[0];
-  const name = onto === undefined ? 'My shelf' : onto.name;
   return (
     <button
       type="button"
       className="button"
-      title={`Onto ${name}`}
-      onClick={() => {
-        const id = onto?.id ?? addRack(racks);
-        const finish = addFreshFinish(id);
-        if (finish === undefined) return;
-        seek({ inHand: `${id}/${finish}` });
-        startEditing(id, finish);
-      }}
+      title={`Onto ${onto?.name ?? freshRack(racks).name}`}
+      onClick={() => makeFinish({}, onto?.id, (finish) => seek({ inHand: refOf(finish) }))}
     >
       New finish
     </button>
   );
 }
 
-/** Adds an empty rack, looks at it and returns its id. */
-function addRack(racks: readonly Rack[]): string {
-  const name = freeName(
-    'My shelf',
-    racks.map((one) => one.name),
-  );
-  const id = freeId(
-    name,
-    racks.map((one) => one.id),
-    'rack',
-  );
+/** Adds an empty rack and looks at it. */
+function addRack(racks: readonly Rack[]): void {
+  const rack = freshRack(racks);
   endStep();
-  editRacks((all) => [...all, emptyRack(id, name)]);
+  editRacks((all) => [...all, rack]);
   endStep();
-  seek({ scope: id });
-  return id;
+  seek({ scope: rack.id });
 }
 
 function removeRack({ id, name, finishes }: Rack): void {

@@ -9,6 +9,7 @@
  */
 import { ciede2000 } from '../../colour/difference.ts';
 import { chromaOf } from '../../colour/lab.ts';
+import { cutText } from '../../ground/id.ts';
 import { asLab, type Lab } from '../../ground/unit.ts';
 import { appearanceOf } from '../appearance.ts';
 import type { Finish } from '../finish.ts';
@@ -126,8 +127,12 @@ const beside = /^Beside .*$/m;
 /** The note of the provenance with `Beside NAME` in it, once. */
 function noteBeside({ provenance: { note = '' } }: Finish, name: string): string {
   const line = `Beside ${name}`;
-  if (beside.test(note)) return note.replace(beside, () => line).slice(0, longestNote);
-  return (note.trim() === '' ? line : `${line}\n${note}`).slice(0, longestNote);
+  if (beside.test(note))
+    return cutText(
+      note.replace(beside, () => line),
+      longestNote,
+    );
+  return cutText(note.trim() === '' ? line : `${line}\n${note}`, longestNote);
 }
 
 export interface Difference {

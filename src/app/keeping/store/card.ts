@@ -3,12 +3,12 @@
  * Testspoon has made, or that is damaged, as much as can be read.
  */
 import { buildVersion } from '../../../build/build.ts';
+import { cutText } from '../../../ground/id.ts';
 import type { Card } from './database.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
 const fieldsOf = (value: unknown): Fields =>
   typeof value === 'object' && value !== null ? (value as Fields) : {};
-const longestName = 120;
 
 /** The card of a document. */
 export function cardOf(key: string, document: unknown, changed: number, revision: number): Card {
@@ -18,7 +18,7 @@ export function cardOf(key: string, document: unknown, changed: number, revision
     .filter((part) => 'candidates' in part && part.absent !== true);
   return {
     key,
-    name: typeof name === 'string' && name !== '' ? name.slice(0, longestName) : 'Without a name',
+    name: typeof name === 'string' && name !== '' ? cutText(name) : 'Without a name',
     version: typeof version === 'number' ? version : undefined,
     car: typeof car === 'string' ? car : '',
     scale: typeof scale === 'number' ? scale : 0,

@@ -1,5 +1,6 @@
 /** What one file or paste holds: spoons of what is good, what was taken for granted, bad rows. */
 import type { LightId } from '../../../colour/illuminant.ts';
+import { cutText } from '../../../ground/id.ts';
 import { type Problem, problemSentence } from '../../../ground/problem.ts';
 import { Spoon } from '../../pieces/Spoon.tsx';
 import { scrollable } from '../../pieces/scrollable.ts';
@@ -17,9 +18,9 @@ export function Read({ reading, light }: { readonly reading: Reading; readonly l
   const finishes = rack === undefined ? [] : finishesOf(rack);
   const rows = new Set(problems.map(({ place }) => place.split(' › ')[0])).size;
   return (
-    <section className="files-read" aria-label={source.slice(0, 120)}>
+    <section className="files-read" aria-label={cutText(source)}>
       <header>
-        <h3>{source.slice(0, 120)}</h3>
+        <h3>{cutText(source)}</h3>
         <button type="button" className="text-button" onClick={() => dropReading(source)}>
           Leave it out
         </button>
@@ -33,7 +34,7 @@ export function Read({ reading, light }: { readonly reading: Reading; readonly l
           : ` ${rows === 1 ? '1 row stays' : `${rows.toLocaleString('en-GB')} rows stay`} out.`}
       </p>
       {finishes.length === 0 ? null : (
-        <div className="files-spoons" {...scrollable(`Finishes of ${source.slice(0, 120)}`)}>
+        <div className="files-spoons" {...scrollable(`Finishes of ${cutText(source)}`)}>
           <ul>
             {finishes.slice(0, mostSpoons).map((finish) => (
               <li key={finish.id}>
@@ -70,7 +71,7 @@ function Faults(props: { problems: readonly Problem[]; isWhole: boolean; source:
   return (
     <>
       <h4>{isWhole ? 'What is wrong' : 'Rows that stay out'}</h4>
-      <div className="files-faults" {...scrollable(`What is wrong in ${source.slice(0, 120)}`)}>
+      <div className="files-faults" {...scrollable(`What is wrong in ${cutText(source)}`)}>
         <table>
           <thead>
             <tr>

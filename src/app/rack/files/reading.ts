@@ -5,6 +5,7 @@
 import { mostBytes, parseJson } from '../../../finish/parse.ts';
 import { rackFromText } from '../../../finish/rack/paste.ts';
 import { parseRack, type Rack } from '../../../finish/rack/rack.ts';
+import { nameFromFile } from '../../../finish/text/name.ts';
 import { idFrom } from '../../../ground/id.ts';
 import { InputError, type Problem } from '../../../ground/problem.ts';
 
@@ -24,7 +25,7 @@ const isJson = (text: string): boolean => /^\ufeff?\s*[[{]/.test(text);
 
 /** The rack in a text; `name` is the file's, or what a rack pasted should be called. */
 export function readRackText(text: string, name: string): Reading {
-  const title = name.replace(/\.[a-z0-9]{1,5}$/i, '').slice(0, 120) || name;
+  const title = nameFromFile(name, 'My shelf');
   const called = { id: idFrom(title, 'rack'), name: title };
   try {
     if (!isJson(text)) return { source: name, ...rackFromText(text, called) };
