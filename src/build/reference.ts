@@ -68,6 +68,13 @@ function absentProblems(parts: Outline['parts']): Problem[] {
   return [{ place: 'parts', found: 'none that is on the model', expected, mend }];
 }
 
+/** Every part, finish or day of one rule that the build does not know. */
+export function ruleProblems(build: Build, rule: Rule): Problem[] {
+  const ids = new Set(build.parts.map(({ id }) => id));
+  const refs = new Set(build.finishes.map(refOf));
+  return mentionsBy(rule, 'rule').flatMap((mention) => mentionProblems(mention, ids, refs));
+}
+
 /** A place where the build names a part, a finish or a day. */
 interface Mention {
   readonly of: 'part' | 'finish' | 'day';

@@ -2,7 +2,14 @@
  * A rule as it is being filled in: blanks that may still be empty, kept while another kind is
  * tried, so that nothing has to be chosen twice.
  */
-import { type Build, type FinishRef, isOpen, type Part, type Rule } from '../../build/build.ts';
+import {
+  type Build,
+  type FinishRef,
+  isOpen,
+  type Part,
+  type Rule,
+  refOf,
+} from '../../build/build.ts';
 import { isRealDate } from '../../build/date.ts';
 
 export type Kind = Rule['kind'];
@@ -167,4 +174,24 @@ export function withPart(build: Build, draft: Draft, at: number, part: string): 
     finishes: [at === 0 ? fitting(one) : one, at === 1 ? fitting(other) : other],
     oneOf: at === 1 ? draft.oneOf.filter((ref) => wearable.includes(ref)) : draft.oneOf,
   };
+}
+
+/** The draft over a build that may have changed: a part or finish that has gone is a blank again. */
+export function draftOver(build: Build, draft: Draft): Draft {
+  const ids = new Set(build.parts.map(({ id }) => id));
+  const refs = new Set(build.finishes.map(refOf));
+  const isThere = (at: number, ref: FinishRef): boolean =>
+    ids.has(draft.parts[at] ?? '') && refs.has(ref);
+  const [one, other] = draft.finishes;
+  const next: Draft = {
+    ...draft,
+    parts: draft.parts.map((part) => (ids.has(part) ? part : '')),
+    finishes: [isThere(0, one) ? one : '', isThere(1, other) ? other : ''],
+    oneOf: draft.oneOf.filter((ref) => isThere(1, ref)),
+  };
+  const isSame =
+    next.parts.every((part, at) => part === draft.parts[at]) &&
+    next.finishes.every((ref, at) => ref === draft.finishes[at]) &&
+    next.oneOf.length === draft.oneOf.length;
+  return isSame ? draft : next;
 }

@@ -7,7 +7,7 @@ import type { Rule } from '../../build/build.ts';
 import { goTo } from '../area.ts';
 import { clear } from '../overlay/overlay.ts';
 import { useBench } from '../store.ts';
-import { type Draft, draftOf, freshDraft } from './draft.ts';
+import { type Draft, draftOf, draftOver, freshDraft } from './draft.ts';
 
 interface Ruling {
   readonly draft: Draft | undefined;
@@ -55,7 +55,8 @@ export const stopRuling = (): void => useRuling.setState({ draft: undefined, cha
 useBench.subscribe((now, before) => {
   // What was being changed may have gone by undo, and other work has other parts.
   const { changing, draft } = useRuling.getState();
-  if (draft === undefined) return;
+  if (draft === undefined || now.work === before.work) return;
   const isGone = changing !== undefined && !now.work?.build.rules.includes(changing);
-  if (isGone || now.work?.key !== before.work?.key) stopRuling();
+  if (now.work === undefined || isGone || now.work.key !== before.work?.key) stopRuling();
+  else useRuling.setState({ draft: draftOver(now.work.build, draft) });
 });

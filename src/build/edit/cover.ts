@@ -6,7 +6,7 @@
  */
 import { freeId, freeName } from '../../ground/id.ts';
 import type { Build, FinishRef, Part, Rule } from '../build.ts';
-import { partIn, withChoices, without } from './part.ts';
+import { holdsFinish, partIn, withChoices, without } from './part.ts';
 
 /** Parts a build may hold, and car parts that one may cover, as files have it. */
 const mostParts = 200;
@@ -103,6 +103,7 @@ export function addPart(
   finish: FinishRef,
 ): Build {
   if (build.parts.length >= mostParts || covers.length > mostCovered) return build;
+  if (!holdsFinish(build, finish)) return build;
   const taken = build.parts.map((part) => part.id);
   const id = freeId(name, taken, 'part');
   const part: Part = {

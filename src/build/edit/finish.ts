@@ -9,20 +9,29 @@ import { type Retold, shelfFrom, withRetold, withShelved } from '../../finish/sh
 import type { Alternative, Build, EmbeddedFinish, FinishRef, Part, Rule } from '../build.ts';
 import { isOpen, refOf } from '../build.ts';
 
-/** Takes a finish into the build, if it is not there yet. */
+/** Finishes a build may hold, as files have it. */
+const mostFinishes = 10_000;
+
+/** Takes a finish into the build, if it is not there yet; a full build stays as it is. */
 export function embed(build: Build, finish: EmbeddedFinish): Build {
+  if (build.finishes.length >= mostFinishes) return build;
   if (build.finishes.some((one) => refOf(one) === refOf(finish))) return build;
   const finishes = [...build.finishes, finish];
   return { ...build, finishes: withShelved(finishes, shelfFrom(build.finishes), finish) };
 }
 
-/** Puts another finish in the place of one; whatever wore the one wears the other. */
+/**
+ * Puts another finish in the place of one; whatever wore the one wears the other. Where the build
+ * holds one of that rack and id besides, it gives way too.
+ */
 export function replaceFinish(build: Build, ref: FinishRef, finish: EmbeddedFinish): Build {
   const before = build.finishes.find((one) => refOf(one) === ref);
   if (before === undefined) return build;
   const now = refOf(finish);
   const isSame = now === ref;
-  const finishes = build.finishes.map((one) => (one === before ? finish : one));
+  const finishes = build.finishes
+    .filter((one) => one === before || refOf(one) !== now)
+    .map((one) => (one === before ? finish : one));
   const shelf = shelfFrom(build.finishes);
   const replaced: Build = {
     ...build,

@@ -1,12 +1,12 @@
 /**
  * What can a builder do to a part of a build? Settle it, open it, leave it off the model, put a
  * finish on it. A build in, a build out that `buildFrom` accepts: alternatives follow the part, so
- * that nothing is left pointing nowhere. An unknown part changes nothing, and so does what a build
- * file has no room for.
+ * that nothing is left pointing nowhere. An unknown part or finish changes nothing, and so does what
+ * a build file has no room for.
  */
 
 import type { Alternative, Build, FinishRef, OpenPart, Part } from '../build.ts';
-import { isOpen, usualFinish } from '../build.ts';
+import { isOpen, refOf, usualFinish } from '../build.ts';
 
 /** Candidates a part may have, as files have it. */
 const mostCandidates = 500;
@@ -18,6 +18,9 @@ const withPart = (build: Build, id: string, to: (part: Part) => Part): Build => 
 /** A part of a build by its id. */
 export const partIn = (build: Build, id: string): Part | undefined =>
   build.parts.find((part) => part.id === id);
+/** Whether the build holds this finish. */
+export const holdsFinish = (build: Build, ref: FinishRef): boolean =>
+  build.finishes.some((finish) => refOf(finish) === ref);
 const bare = ({ id, name, covers, absent }: Part) => ({ id, name, covers, absent });
 
 /** The build with the choices of every alternative changed. */
@@ -52,7 +55,7 @@ export function setAbsent(build: Build, id: string, absent: boolean): Build {
  */
 export function settlePart(build: Build, id: string, painted: boolean, ref?: FinishRef): Build {
   const part = partIn(build, id);
-  if (part === undefined) return build;
+  if (part === undefined || (ref !== undefined && !holdsFinish(build, ref))) return build;
   if (!isOpen(part) && ref === undefined)
     return withPart(build, id, (one) => ({ ...one, painted }));
   const worn = build.alternatives[0]?.choices[id] ?? usualFinish(part);
@@ -96,7 +99,9 @@ export function setCandidate(build: Build, id: string, ref: FinishRef, isTicked:
   if (part === undefined || !isOpen(part) || part.candidates.includes(ref) === isTicked) {
     return build;
   }
-  if (isTicked && part.candidates.length >= mostCandidates) return build;
+  if (isTicked && (part.candidates.length >= mostCandidates || !holdsFinish(build, ref))) {
+    return build;
+  }
   const candidates = isTicked
     ? [...part.candidates, ref]
     : part.candidates.filter((candidate) => candidate !== ref);
@@ -116,6 +121,9 @@ export function wearOn(build: Build, alternativeId: string, id: string, ref: Fin
   const part = partIn(build, id);
   if (part === undefined) return build;
   const allowing = isOpen(part) ? setCandidate(build, id, ref, true) : build;
+  const worn = partIn(allowing, id)!;
+  const mayWear = isOpen(worn) ? worn.candidates.includes(ref) : holdsFinish(build, ref);
+  if (!mayWear) return build;
   const isUsual = !isOpen(part) && part.finish === ref;
   return withChoices(allowing, (choices, { id: own }) => {
     if (own !== alternativeId) return choices;
