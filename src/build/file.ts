@@ -1,7 +1,8 @@
 /**
  * Can this file be opened as a build? Its text in, a complete `Build` out, or an `InputError` with
- * every fault at once: those of the document (`read/document`), then rules that can never be kept.
- * And the other way: a build as the text of its file.
+ * every fault at once: those of the document (`read/document`), then, where it is to be judged
+ * rather than worked on, rules that can never be kept. And the other way: a build as the text of
+ * its file, which opens whatever its rules say.
  *
  * Limits (our judgement): 32 MB of text.
  */
@@ -18,11 +19,16 @@ export const mostBuildBytes = 32_000_000;
 const mostNumbers = 12;
 
 /**
- * The build in `text`. Throws `InputError` with every problem on too much text, broken JSON,
- * another format or version, faults of form or reference, and rules that cannot hold together.
+ * The build in `text`, to be worked on: its rules may contradict each other, which whoever edits
+ * them is told where they stand. Throws `InputError` with every problem on too much text, broken
+ * JSON, another format or version, and faults of form or reference.
  */
+export const openBuild = (text: string, source = 'build'): Build =>
+  buildFrom(parseJson(text, source, mostBuildBytes), source);
+
+/** The same, to be judged: throws on rules that cannot hold together as well. */
 export function parseBuild(text: string, source = 'build'): Build {
-  const build = buildFrom(parseJson(text, source, mostBuildBytes), source);
+  const build = openBuild(text, source);
   const verdict = contradictions(build);
   if (verdict.kind !== 'cannot-hold') return build;
   const { rules, sentence } = verdict.contradiction;

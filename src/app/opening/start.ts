@@ -8,24 +8,23 @@ import { checkAgainstCar } from '../../build/coverage.ts';
 import demoUrl from '../../build/demo.json?url';
 import { buildFrom } from '../../build/read/document.ts';
 import { parseJson } from '../../finish/parse.ts';
-import { InputError } from '../../ground/problem.ts';
+import { InputError, type Problem } from '../../ground/problem.ts';
 import type { Work } from '../store.ts';
 import { carFrom, textOf } from './garage.ts';
 
 /** Work that has no key yet. */
 export type FreshWork = Omit<Work, 'key'>;
 
-/** Work from the text of a build file. Throws `InputError` with every problem. */
+/**
+ * Work from the text of a build file. Throws `InputError` with every problem. Rules may contradict
+ * each other: what Save has written opens again, and the rules tell of it where they stand.
+ */
 export async function workFrom(text: string, source: string): Promise<FreshWork> {
-  // What finds contradictions between rules is fetched with the first file.
-  const { parseBuild } = await import('../../build/file.ts');
-  return onItsCar(parseBuild(text, source), source);
+  const { openBuild } = await import('../../build/file.ts');
+  return onItsCar(openBuild(text, source), source);
 }
 
-/**
- * Work from a document the browser has kept. Throws like `workFrom`, save that rules may contradict
- * each other in work under way, which a file to open must not.
- */
+/** Work from a document the browser has kept. Throws like `workFrom`. */
 export const workFromKept = async (document: unknown, source: string): Promise<FreshWork> =>
   onItsCar(buildFrom(document, source), source);
 
@@ -34,6 +33,16 @@ async function onItsCar(build: Build, source: string): Promise<FreshWork> {
   const problems = checkAgainstCar(build, car.sight);
   if (problems.length > 0) throw new InputError(problems, source);
   return { build, car };
+}
+
+/** Why this work would not open again were it kept as it is; nothing where it would. */
+export function openingProblems({ build, car }: FreshWork): readonly Problem[] {
+  try {
+    return checkAgainstCar(buildFrom(build), car.sight);
+  } catch (error) {
+    if (error instanceof InputError) return error.problems;
+    throw error;
+  }
 }
 
 const untouched = new WeakSet<Build>();
