@@ -14,6 +14,7 @@ import './editor.css';
 import { Films } from './films/Films.tsx';
 import { Gloss } from './films/Gloss.tsx';
 import { Kind } from './films/Kind.tsx';
+import { dropUntouched } from './fresh.ts';
 import { type Live, takeBackTo, useLive } from './live.ts';
 import { Seen } from './Seen.tsx';
 
@@ -40,12 +41,16 @@ export function FinishEditor({ rack, finish, onClose }: FinishEditorProps) {
     document.querySelector<HTMLElement>('.editor-form input')?.focus({ preventScroll: true });
   }, []);
   if (live === undefined) return null;
+  const close = (): void => {
+    dropUntouched({ rack, finish });
+    onClose();
+  };
   return (
     <Dialog
       title={live.finish.name}
       place="side"
       className="finish-editor"
-      onClose={onClose}
+      onClose={close}
       tools={
         <button
           type="button"

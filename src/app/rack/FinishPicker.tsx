@@ -1,6 +1,7 @@
 /**
  * Which finish is it to be? Every finish of the build and of all racks, found by words, by what is
- * on hand or by nearness to a colour, as spoons in rows. Picking one hands it on with its rack.
+ * on hand or by nearness to a colour, as spoons in rows. Picking one hands it on with its rack; one
+ * that is missed can be made here, and is picked at once.
  */
 import { useId, useMemo, useState } from 'react';
 import { type EmbeddedFinish, type FinishRef, refOf } from '../../build/build.ts';
@@ -8,6 +9,7 @@ import type { LightId } from '../../colour/illuminant.ts';
 import { useRacks, useWork } from '../store.ts';
 import { finishesToPick } from './finishes.ts';
 import { useFound } from './found.ts';
+import { MakeFinish } from './MakeFinish.tsx';
 import './picker.css';
 import { SpoonRows } from './SpoonRows.tsx';
 import { countOf } from './told.ts';
@@ -17,11 +19,17 @@ interface FinishPickerProps {
   readonly label: string;
   readonly light: LightId;
   readonly chosen?: FinishRef;
+  /** False where only what is there can be meant. */
+  readonly canMake?: boolean;
   readonly onPick: (finish: EmbeddedFinish) => void;
 }
 
+/** Two spoons beside each other in a panel along the edge, three where there is room. */
+const narrowestRem = 13.5;
+
 /** A search with spoons to pick from. */
-export function FinishPicker({ label, light, chosen, onPick }: FinishPickerProps) {
+export function FinishPicker(props: FinishPickerProps) {
+  const { label, light, chosen, canMake = true, onPick } = props;
   const id = useId();
   const [text, setText] = useState('');
   const [isOnHand, setOnHand] = useState(false);
@@ -82,13 +90,18 @@ export function FinishPicker({ label, light, chosen, onPick }: FinishPickerProps
           </label>
         )}
       </div>
-      <p className="picker-count" role="status">
-        {found.finishes.length === 0
-          ? 'Nothing has all of that; take a word away.'
-          : countOf(found.finishes.length)}
-        {found.finishes.length === 0 || near === undefined ? '' : `, nearest to ${near.name} first`}
-        {racks === undefined ? '; the racks are on their way' : ''}
-      </p>
+      <div className="picker-found">
+        <p className="picker-count" role="status">
+          {found.finishes.length === 0
+            ? `Nothing has all of that; take a word away${canMake ? ', or make it' : ''}.`
+            : countOf(found.finishes.length)}
+          {found.finishes.length === 0 || near === undefined
+            ? ''
+            : `, nearest to ${near.name} first`}
+          {racks === undefined ? '; the racks are on their way' : ''}
+        </p>
+        {canMake ? <MakeFinish typed={text} found={found} onMade={onPick} /> : null}
+      </div>
       {found.finishes.length === 0 ? null : (
         <SpoonRows
           label={label}
@@ -96,6 +109,7 @@ export function FinishPicker({ label, light, chosen, onPick }: FinishPickerProps
           asked={questionOf(wanted, near)}
           light={light}
           chosen={chosen}
+          narrowestRem={narrowestRem}
           onPick={onPick}
         />
       )}

@@ -2,7 +2,7 @@
  * The rack beneath the cars: every finish the builder has, as spoons in rows, found by words,
  * nearness, kind and stock; the one in the hand beside them with what can be done with it.
  */
-import { useMemo } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { type EmbeddedFinish, refOf } from '../../build/build.ts';
 import { useRacks, useWork } from '../store.ts';
 import { Carried } from '../table/Carried.tsx';
@@ -11,6 +11,7 @@ import { everywhere, finishesIn, inBuild } from './finishes.ts';
 import { type Found, useFound } from './found.ts';
 import { InHand } from './hand/InHand.tsx';
 import './rack.css';
+import { MakeFinish } from './MakeFinish.tsx';
 import { RackHead } from './RackHead.tsx';
 import { SpoonRows } from './SpoonRows.tsx';
 import { isAsking, seek, seekAll, toTheSpoons, useSeeking } from './seeking.ts';
@@ -43,6 +44,7 @@ export function RackArea() {
     [finishes, racks, build.finishes, seeking.inHand],
   );
   const take = (finish: EmbeddedFinish): void => seek({ inHand: refOf(finish) });
+  const making = <MakeFinish typed={seeking.text} found={found} into={scope} onMade={take} />;
   const place = inHand === undefined ? -1 : found.finishes.indexOf(inHand);
   const deltaE = found.deltaE?.[place];
   return (
@@ -68,10 +70,16 @@ export function RackArea() {
             Show all again
           </button>
         ) : null}
+        {seeking.text.trim() === '' || found.finishes.length === 0 ? null : making}
       </div>
       <div className="rack-body">
         {found.finishes.length === 0 ? (
-          <Nothing isEmpty={finishes.length === 0} isWaiting={racks === undefined} scope={scope} />
+          <Nothing
+            isEmpty={finishes.length === 0}
+            isWaiting={racks === undefined}
+            scope={scope}
+            making={making}
+          />
         ) : (
           <SpoonRows
             label="Spoons"
@@ -132,10 +140,12 @@ interface NothingProps {
   readonly isEmpty: boolean;
   readonly isWaiting: boolean;
   readonly scope: string;
+  /** The way to what is missing. */
+  readonly making: ReactNode;
 }
 
 /** Why there is nothing, and the way out. */
-function Nothing({ isEmpty, isWaiting, scope }: NothingProps) {
+function Nothing({ isEmpty, isWaiting, scope, making }: NothingProps) {
   if (isWaiting) return <p className="rack-nothing">The racks are on their way.</p>;
   if (isEmpty) {
     return (
@@ -163,6 +173,7 @@ function Nothing({ isEmpty, isWaiting, scope }: NothingProps) {
             Look in all racks
           </button>
         )}
+        {making}
       </div>
     </div>
   );

@@ -29,19 +29,21 @@ interface SpoonRowsProps {
   readonly asked: string;
   readonly light: LightId;
   readonly chosen: FinishRef | undefined;
+  /** Least width of a spoon, rem. */
+  readonly narrowestRem?: number;
   /** Pressed, or taken with Enter or Space. */
   readonly onPick: (finish: EmbeddedFinish) => void;
   /** Come to by arrow keys. */
   readonly onMove?: (finish: EmbeddedFinish) => void;
 }
 
-/** Least width of a spoon, and the height of a row until it has been measured, rem. */
-const narrowestRem = 15.5;
+/** Usual least width of a spoon, and the height of a row until it has been measured, rem. */
+const usualRem = 15.5;
 const rowRem = 3.6;
 
 /** A list of spoons that scrolls within itself. */
 export function SpoonRows(props: SpoonRowsProps) {
-  const { label, found, asked, light, chosen, onPick, onMove } = props;
+  const { label, found, asked, light, chosen, narrowestRem = usualRem, onPick, onMove } = props;
   const { finishes, deltaE } = found;
   const id = useId();
   const box = useRef<HTMLDivElement>(null);

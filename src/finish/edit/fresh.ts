@@ -1,13 +1,14 @@
 /**
- * What is a new finish before anything is known of it? A semi-gloss mid grey, guessed, or a copy of
- * one that is like it; with an id and a name that are free among those given.
+ * What is a new finish before anything is known of it? A mid grey in gloss, guessed, or a copy of
+ * one that is like it; with an id and a name that are free among those given. Its colour is a screen
+ * colour, since that is what a builder has at hand first.
  */
 import { freeId, freeName } from '../../ground/id.ts';
 import type { Finish } from '../finish.ts';
 
 const plain: Omit<Finish, 'id' | 'name'> = {
   effect: 'solid',
-  colour: { lab: [54, 0, 0], light: 'D65' },
+  colour: { srgb: '#808080' },
   gloss60: 78,
   coats: 2,
   chemistry: 'lacquer',
@@ -15,10 +16,17 @@ const plain: Omit<Finish, 'id' | 'name'> = {
   provenance: { how: 'guess' },
 };
 
+/** What is known of a new finish before it is edited. */
+export interface Told {
+  readonly name?: string | undefined;
+  /** A screen code, `#rrggbb`. */
+  readonly srgb?: string | undefined;
+}
+
 /** A new finish beside others; like another, down to its bottles, where one is given. */
-export function freshFinish(others: readonly Finish[], like?: Finish): Finish {
+export function freshFinish(others: readonly Finish[], like?: Finish, told: Told = {}): Finish {
   const name = freeName(
-    like === undefined ? 'New finish' : `Like ${like.name}`,
+    told.name ?? (like === undefined ? 'New finish' : `Like ${like.name}`),
     others.map((finish) => finish.name),
   );
   const id = freeId(
@@ -26,7 +34,8 @@ export function freshFinish(others: readonly Finish[], like?: Finish): Finish {
     others.map((finish) => finish.id),
     'finish',
   );
-  return like === undefined ? { id, name, ...plain } : { ...plainFrom(like), id, name };
+  if (like !== undefined) return { ...plainFrom(like), id, name };
+  return { id, name, ...plain, ...(told.srgb && { colour: { srgb: told.srgb } }) };
 }
 
 /** Without the rack that a finish of a build names. */

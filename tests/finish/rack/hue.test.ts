@@ -69,8 +69,8 @@ describe('a colour that a standard has a name for', () => {
 
 describe('a colour of the trade', () => {
   it('glitters, or is metal, where it is called by a metal', () => {
-    const brass = { colour: { lab: [71, 5, 38], light: 'D65' } };
-    const steel = { colour: { lab: [70, 0, 1], light: 'D65' } };
+    const brass: Written = { colour: { lab: [71, 5, 38], light: 'D65' } };
+    const steel: Written = { colour: { lab: [70, 0, 1], light: 'D65' } };
     expect(wordsOf({ ...brass, effect: 'bare-metal' })).toContain('gold');
     expect(wordsOf({ ...brass, effect: 'metallic' })).toContain('brass');
     expect(wordsOf({ ...brass, effect: 'solid' })).not.toContain('gold');
@@ -79,7 +79,7 @@ describe('a colour of the trade', () => {
   });
 
   it('is no white where it can be looked through, nor where it is a metal', () => {
-    for (const effect of ['clear', 'lens', 'foil']) {
+    for (const effect of ['clear', 'lens', 'foil'] as const) {
       expect(wordsOf({ effect, colour: { srgb: '#ffffff' } })).not.toContain('white');
     }
     expect(wordsOf({ colour: { srgb: '#ffffff' } })).toContain('white');

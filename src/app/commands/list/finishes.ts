@@ -5,7 +5,7 @@ import { wearOn } from '../../../build/edit/part.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
 import { goTo } from '../../area.ts';
 import { startEditing } from '../../finish/editing.ts';
-import { addFreshFinish } from '../../finish/fresh.ts';
+import { makeFinish } from '../../finish/fresh.ts';
 import { kindOf, lookOf } from '../../pieces/look.ts';
 import { sayDone } from '../../pieces/said.ts';
 import { finishesToPick } from '../../rack/finishes.ts';
@@ -24,16 +24,11 @@ export function finishCommands(build: Build, racks: readonly Rack[]): Command[] 
         name: racks.length === 1 ? 'New finish' : `New finish in ${apart(rack.name)}`,
         kind: 'finish',
         also: 'add create paint colour own',
-        run: () => editFresh(rack.id),
+        run: () => makeFinish({}, rack.id, () => undefined),
       }),
     ),
     ...all.flatMap((finish) => aboutFinish(build, finish, names.get(finish.rack) ?? '')),
   ];
-}
-
-function editFresh(rack: string): void {
-  const finish = addFreshFinish(rack);
-  if (finish !== undefined) startEditing(rack, finish);
 }
 
 function aboutFinish(build: Build, finish: EmbeddedFinish, rack: string): Command[] {

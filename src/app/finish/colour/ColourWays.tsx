@@ -1,4 +1,4 @@
-/** What colour is it? Told by screen code, by Lab figures, by a measured spectrum or beside a spoon. */
+/** What colour is it? Told by screen code, beside a spoon, by Lab figures or by a measured spectrum. */
 import { useState } from 'react';
 import { isReachable, screenOf } from '../../../finish/edit/colour.ts';
 import { flopFormOf } from '../../../finish/edit/effect.ts';
@@ -13,9 +13,9 @@ import { SpectrumTable } from './SpectrumTable.tsx';
 
 const ways = [
   { value: 'screen', name: 'Screen colour' },
-  { value: 'lab', name: 'Lab' },
-  { value: 'spectrum', name: 'Spectrum' },
   { value: 'beside', name: 'Beside a spoon' },
+  { value: 'lab', name: 'Lab figures' },
+  { value: 'spectrum', name: 'Spectrum' },
 ] as const;
 type Way = (typeof ways)[number]['value'];
 

@@ -1,6 +1,7 @@
 /** The colour as a screen shows it: typed as a code, or picked. */
 import { screenOf, setColour } from '../../../finish/edit/colour.ts';
 import { hexTyped } from '../../../finish/edit/typed.ts';
+import type { Colour } from '../../../finish/finish.ts';
 import { Field } from '../../pieces/Field.tsx';
 import type { Live } from '../live.ts';
 
@@ -16,8 +17,8 @@ export function ScreenCode({ live: { finish, take } }: { live: Live }) {
         value={hex}
         hint={
           isOther
-            ? 'The nearest to what is recorded; typing here replaces that.'
-            : 'A screen knows nothing of other lamps; these are indicative.'
+            ? `As near as a screen comes to the ${recordedAs(finish.colour)} on record. A code typed here takes their place.`
+            : 'A screen colour says nothing of other lamps: how it looks under them is a likely guess.'
         }
         onType={(text) => {
           const { value, fault } = hexTyped(text);
@@ -35,3 +36,6 @@ export function ScreenCode({ live: { finish, take } }: { live: Live }) {
     </div>
   );
 }
+
+const recordedAs = (colour: Colour): string =>
+  'spectrum' in colour ? 'measured values' : 'Lab figures';
