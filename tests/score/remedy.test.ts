@@ -202,6 +202,64 @@ describe('every remedy on offer', () => {
       }
     }
   });
+
+  /** Settled parts that would wear something else than they are settled on. */
+  const departed = (build: Build, { changes }: Remedy): string[] =>
+    changes.flatMap(({ part: id, finish }) => {
+      const part = build.parts.find((one) => one.id === id)!;
+      return isOpen(part) || part.finish === finish ? [] : [part.name];
+    });
+
+  it('leaves settled parts alone where an open one helps, never changes two, and says so', () => {
+    let departing = 0;
+    for (const { build, remedies } of builds) {
+      for (const list of remedies) {
+        const touched = list.map((remedy) => departed(build, remedy));
+        expect(new Set(touched.map(({ length }) => length > 0)).size).toBeLessThanOrEqual(1);
+        list.forEach((remedy, k) => {
+          expect(touched[k]!.length).toBeLessThanOrEqual(1);
+          for (const name of touched[k]!) {
+            departing++;
+            expect(remedy.told).toContain(`${name} is settled`);
+          }
+          if (touched[k]!.length === 0) expect(remedy.told).not.toContain('is settled');
+        });
+      }
+    }
+    expect(departing).toBeGreaterThan(0);
+  });
+
+  it('offers what is ticked before anything else, and says what it would tick besides', () => {
+    let adding = 0;
+    for (const { build, remedies } of builds) {
+      for (const list of remedies) {
+        const added = list.map(({ changes }) =>
+          changes.flatMap(({ part: id, finish }) => {
+            const part = build.parts.find((one) => one.id === id)!;
+            return isOpen(part) && !part.candidates.includes(finish) ? [part.name] : [];
+          }),
+        );
+        const counts = added.map(({ length }) => Number(length > 0));
+        const isOfOpen = list.every((remedy) => departed(build, remedy).length === 0);
+        if (isOfOpen) expect(counts).toEqual([...counts].sort());
+        list.forEach(({ told }, k) => {
+          adding += added[k]!.length;
+          for (const name of added[k]!)
+            expect(told).toMatch(new RegExp(`a candidate for .*${name}`));
+          if (added[k]!.length === 0) expect(told).not.toContain('a candidate for');
+        });
+      }
+    }
+    expect(adding).toBeGreaterThan(0);
+  });
+
+  it('names nothing that is only left over in the build: leftovers change no remedy', () => {
+    for (const { build, id, remedies } of [builds[0]!, builds.at(-1)!]) {
+      const leftovers = build.finishes.map((finish) => ({ ...finish, rack: 'left-over' }));
+      const cluttered = { ...build, finishes: [...build.finishes, ...leftovers] };
+      expect(found(cluttered, id).remedies).toEqual(remedies);
+    }
+  });
 });
 
 describe('nothing better of its kind', () => {

@@ -1,14 +1,13 @@
 /**
  * Tables in which many schemes of one alternative can be tried quickly: the build as if any part
- * could wear every finish of a pool it would take.
+ * could wear every finish that parts or alternatives of it name and that it would take. Finishes
+ * that are only embedded, left over from a start for example, nobody has in mind: they stay out.
  *
- * Families depend on which finishes the build names. Finishes it names already are tried in one
- * set of tables; each finish that is only embedded gets its own, so that a try counts as the real
- * change would. (Only a finish that the change leaves nowhere could still shift a family; what is
- * promised is worked out on the changed build itself.)
+ * (A finish that a change leaves nowhere could shift a family; what is promised is worked out on the
+ * changed build itself.)
  */
 import type { Alternative, Build, FinishRef } from '../../build/build.ts';
-import { assignmentOf, finishesByRef, refOf } from '../../build/build.ts';
+import { assignmentOf, finishesByRef } from '../../build/build.ts';
 import { undecidedRef } from '../../build/edit/part.ts';
 import { fittedBuild } from '../../build/fitted.ts';
 import { brokenRules } from '../../build/rule.ts';
@@ -19,10 +18,6 @@ import { type Worn, wornFrom } from '../seen/worn.ts';
 import { overallOf } from '../terms.ts';
 import type { Change } from './remedy.ts';
 import { namedFor, takerOf } from './takes.ts';
-
-/** Finishes looked at and tried that no part names; our judgement of how far a builder looks. */
-const mostUnnamedSeen = 200;
-const mostUnnamed = 24;
 
 export interface Bench {
   /** Finishes to try here, with what they are to the scores. */
@@ -40,23 +35,14 @@ export interface Bench {
 /** Whether a part could wear a finish, by their ids. */
 export type Takes = (part: string, ref: FinishRef) => boolean;
 
-/** Every set of tables for one alternative of a build, its fitted parts and what they take. */
-export function benchesFor(judged: Judged, alternative: Alternative, takes: Takes): Bench[] {
+/** The tables for one alternative of a build, its fitted parts and what they take. */
+export function benchFor(judged: Judged, alternative: Alternative, takes: Takes): Bench {
   const { build, sight, judging } = judged.from;
   const fitted = fittedBuild(build);
+  const named = new Set(fitted.parts.flatMap((part) => namedFor(fitted, part)));
   // Primer stands for a choice to come; to go back to it mends nothing.
-  const isChoice = (ref: FinishRef): boolean => ref !== undecidedRef;
-  const worn = new Set(fitted.parts.flatMap((part) => namedFor(fitted, part)));
-  const named = [...worn].filter(isChoice);
-  const unnamed = fitted.finishes.map(refOf).filter((ref) => !worn.has(ref) && isChoice(ref));
-  return [
-    benchOf(build, sight, judging, alternative, named, takes),
-    ...unnamed
-      .slice(0, mostUnnamedSeen)
-      .filter((ref) => fitted.parts.some(({ id }) => takes(id, ref)))
-      .slice(0, mostUnnamed)
-      .map((ref) => benchOf(build, sight, judging, alternative, [ref], takes)),
-  ];
+  named.delete(undecidedRef);
+  return benchOf(build, sight, judging, alternative, [...named], takes);
 }
 
 /** What each part could wear. */

@@ -7,9 +7,10 @@
  * and the overall by a point or more rise, or where the finding goes and nothing is lost. What it
  * promises is worked out on the changed build by the very same terms.
  *
- * Ranking is by the overall reached, less a handicap for parts that are settled or painted and for
- * finishes that are no candidates yet (our judgement). Limits: finishes the build embeds; one
- * finish a remedy; parts that are not on the model are left alone.
+ * Candidates of open parts come first, then what would be a candidate besides; one settled part only
+ * where no open part can mend it, never two; within each by the overall reached (our judgement).
+ * Limits: finishes that the build's parts and alternatives name; one finish a remedy; parts that
+ * are not on the model are left alone.
  */
 
 import { isToStrip } from '../../build/bottles.ts';
@@ -27,7 +28,7 @@ import { schemeOf } from '../finding/scheme.ts';
 import { gainWithout } from '../headline.ts';
 import { type Judged, judgeAgain } from '../judged.ts';
 import { comparisonOf } from '../sheet.ts';
-import { type Bench, benchesFor, type Takes, takesIn } from './bench.ts';
+import { type Bench, benchFor, type Takes, takesIn } from './bench.ts';
 import { effectOf, type Worked, workedFrom } from './effect.ts';
 import { type Change, type Remedy, withChanges } from './remedy.ts';
 import { type Site, sitesFor } from './site.ts';
@@ -39,10 +40,11 @@ const mostRemedies = 3;
 const mostOnSameParts = 2;
 /** Points of the overall a remedy must bring, unless the finding goes. */
 export const leastRise = 1;
-/** Points a remedy is ranked lower for each painted part, settled part, and finish not yet ticked. */
-const paintedHandicap = 20;
-const settledHandicap = 4;
-const untickedHandicap = 2;
+/**
+ * What a remedy asks of the builder: to take what is ticked or settled on; to tick another finish;
+ * to depart from a settled part; to strip paint. The gentlest first.
+ */
+const asks = { nothing: 0, ticking: 1, departing: 2, stripping: 3 } as const;
 /** Points a finding must take from the overall to be worth a remedy; one that wastes paint is too. */
 const worthMending = 0.5;
 /** Remedies of no great rise that are worked out in full to see whether the finding goes. */
@@ -52,10 +54,8 @@ interface Move {
   readonly changes: readonly Change[];
   readonly site: Site;
   readonly overall: number;
-  readonly rank: number;
-  readonly strips: boolean;
+  readonly asks: number;
   readonly answers: boolean;
-  readonly bench: Bench;
 }
 
 /** Remedies for every finding of one alternative's sheet, in the order of its evidence. */
@@ -68,7 +68,7 @@ export function remediesFor(judged: Judged, alternative: Alternative): Remedy[][
   const broken = brokenRules(judged.build, assignment, judged.factsOf(choice));
   const takes = takesIn(judged);
   const own = judged.build.alternatives.find(({ id }) => id === alternative.id)!;
-  const benches = benchesFor(judged, own, takes);
+  const bench = benchFor(judged, own, takes);
   const promised = new Map<string, Worked>();
   const promise = (changes: readonly Change[]): Worked => {
     const key = changes.map(({ part, finish }) => `${part}:${finish}`).join();
@@ -91,9 +91,9 @@ export function remediesFor(judged: Judged, alternative: Alternative): Remedy[][
       worn: assignment,
       together: (parts) => movingWith(judged.build, broken, parts),
       takes,
-      benches,
+      bench,
     });
-    const keeps = ({ bench, changes }: Move): boolean =>
+    const keeps = ({ changes }: Move): boolean =>
       bench.broken(changes).every((index) => broken.some((one) => one.index === index));
     return chosenFrom(moves, keeps, finding, before, promise).map(({ move, after }) => {
       const { changes, site } = move;
@@ -109,7 +109,7 @@ export function remediesFor(judged: Judged, alternative: Alternative): Remedy[][
         ...said,
         effect,
         label: labelOf(judged.build, said),
-        told: toldOf(judged.build, effect),
+        told: toldOf(judged.build, changes, effect),
       };
     });
   });
@@ -130,12 +130,12 @@ interface Looking {
   readonly worn: ReadonlyMap<string, string>;
   readonly together: (parts: readonly string[]) => string[];
   readonly takes: Takes;
-  readonly benches: readonly Bench[];
+  readonly bench: Bench;
 }
 
 /** Everything that could be tried for a finding, best first. */
 function movesFor(finding: Evidence, sites: readonly Site[], looking: Looking): Move[] {
-  const { build, worn, together, takes, benches } = looking;
+  const { build, worn, together, takes, bench } = looking;
   const parts = new Map(build.parts.map((part) => [part.id, part]));
   const own = scoreKeys.indexOf(finding.score);
   const ready = scoreKeys.indexOf('readiness');
@@ -149,42 +149,35 @@ function movesFor(finding: Evidence, sites: readonly Site[], looking: Looking): 
   const seen = new Set<string>();
   const moves: Move[] = [];
   const moving = sites.map((site) => together(site.parts.filter((part) => parts.has(part))));
-  for (const bench of benches) {
-    const { costs: now } = bench.try([]);
-    sites.forEach((site, k) => {
-      for (const { ref, worn: finish, family } of bench.pool) {
-        if (!site.suits(finish, family)) continue;
-        const changes = moving[k]!.flatMap((part) =>
-          worn.get(part) === ref ? [] : [{ part, finish: ref }],
-        );
-        const key = `${changes.map(({ part }) => part).join()} ${ref}`;
-        if (changes.length === 0 || seen.has(key)) continue;
-        if (!changes.every(({ part }) => takes(part, ref))) continue;
-        seen.add(key);
-        const { overall, costs } = bench.try(changes);
-        const rank =
-          overall -
-          handicapOf(
-            changes.map(({ part }) => parts.get(part)!),
-            ref,
-          );
-        const strips = changes.some(({ part }) => isToStrip(parts.get(part)!, ref));
-        moves.push({ changes, site, overall, rank, strips, answers: answers(now, costs), bench });
-      }
-    });
-  }
+  const { costs: now } = bench.try([]);
+  sites.forEach((site, k) => {
+    for (const { ref, worn: finish, family } of bench.pool) {
+      if (!site.suits(finish, family)) continue;
+      const changes = moving[k]!.flatMap((part) =>
+        worn.get(part) === ref ? [] : [{ part, finish: ref }],
+      );
+      const key = `${changes.map(({ part }) => part).join()} ${ref}`;
+      if (changes.length === 0 || seen.has(key)) continue;
+      if (!changes.every(({ part }) => takes(part, ref))) continue;
+      seen.add(key);
+      const each = changes.map(({ part }) => askedOf(parts.get(part)!, ref));
+      if (each.filter((one) => one >= asks.departing).length > 1) continue;
+      const { overall, costs } = bench.try(changes);
+      moves.push({ changes, site, overall, asks: Math.max(...each), answers: answers(now, costs) });
+    }
+  });
   return moves.sort(
-    (one, other) => other.rank - one.rank || one.changes.length - other.changes.length,
+    (one, other) =>
+      one.asks - other.asks ||
+      other.overall - one.overall ||
+      one.changes.length - other.changes.length,
   );
 }
 
-/** How much lower a change is ranked for what the builder has decided already. */
-function handicapOf(parts: readonly Part[], ref: string): number {
-  return parts.reduce((sum, part) => {
-    if (isOpen(part)) return sum + (part.candidates.includes(ref) ? 0 : untickedHandicap);
-    if (part.finish === ref) return sum;
-    return sum + (part.painted ? paintedHandicap : settledHandicap);
-  }, 0);
+function askedOf(part: Part, ref: string): number {
+  if (isOpen(part)) return part.candidates.includes(ref) ? asks.nothing : asks.ticking;
+  if (part.finish === ref) return asks.nothing;
+  return isToStrip(part, ref) ? asks.stripping : asks.departing;
 }
 
 /** The few that hold what they should, worked out in full. */
@@ -205,8 +198,13 @@ function chosenFrom(
     const site = move.changes.map(({ part }) => part).join();
     const times = touched.get(site) ?? 0;
     if (times === mostOnSameParts || !move.answers || !keeps(move)) continue;
-    // Paint comes off again only where nothing gentler helps.
-    if (move.strips && chosen.length > 0) continue;
+    // What is settled stays so where an open part helps; paint comes off only where nothing else does.
+    const gentlest = chosen[0]?.move.asks ?? move.asks;
+    if (
+      move.asks > Math.max(gentlest, asks.ticking) ||
+      (move.asks === asks.stripping && chosen.length > 0)
+    )
+      continue;
     const after = promise(move.changes);
     if (!rises) lookedInto++;
     const { overall, clears, scores } = effectOf(before, after, finding);

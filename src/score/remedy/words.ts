@@ -31,8 +31,11 @@ export function labelOf(build: Build, { changes, way, like }: Said): string {
 
 const turned = (by: number): string => `${by > 0 ? '+' : '−'}${figure(Math.abs(by))}`;
 
-/** What would change: `57 → 84; accent balance +80, readiness −3; nothing more to buy.` */
-export function toldOf(build: Build, effect: Effect): string {
+/**
+ * What would change: `57 → 84; accent balance +80, readiness −3; nothing more to buy`, and of the
+ * builder's own choices: candidates that are added, a settled part that is departed from.
+ */
+export function toldOf(build: Build, changes: readonly Change[], effect: Effect): string {
   const { overall, scores, toBuy, spared, days, strips } = effect;
   const names = new Map(build.parts.map(({ id, name }) => [id, name]));
   const moved = scoreKeys.flatMap((key) => {
@@ -50,5 +53,24 @@ export function toldOf(build: Build, effect: Effect): string {
     ...(later === 0
       ? []
       : [`cured in ${figure(days.after)} days instead of ${figure(days.before)}`]),
+    ...choicesTold(build, changes),
   ].join('; ');
+}
+
+/** What it changes in what the builder has ticked or settled. */
+function choicesTold(build: Build, changes: readonly Change[]): string[] {
+  const parts = new Map(build.parts.map((part) => [part.id, part]));
+  const finish = finishesByRef(build).get(changes[0]?.finish ?? '')?.name ?? '';
+  const added = changes.flatMap(({ part: id, finish: ref }) => {
+    const part = parts.get(id);
+    return part && isOpen(part) && !part.candidates.includes(ref) ? [part.name] : [];
+  });
+  const departs = changes.flatMap(({ part: id, finish: ref }) => {
+    const part = parts.get(id);
+    return part && !isOpen(part) && part.finish !== ref ? [part.name] : [];
+  });
+  return [
+    ...(added.length === 0 ? [] : [`makes ${finish} a candidate for ${inWords(added)}`]),
+    ...departs.map((name) => `${name} is settled, and would differ on this alternative only`),
+  ];
 }
