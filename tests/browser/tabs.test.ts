@@ -164,6 +164,23 @@ for (const [how, hasLocks] of [
       expect(await deletedElsewhere(first).count()).toBe(0);
     });
 
+    it('deleted in one and had back there by undo is itself in both', async () => {
+      const both = await two();
+      // The one that was first here, the one that came second there; which of them makes no odds.
+      const [here, there] = hasLocks ? both : [both[1], both[0]];
+      await deleteIn(here);
+      await deletedElsewhere(there).waitFor();
+      await here.keyboard.press('Escape');
+      await here.getByRole('button', { name: 'Undo' }).click();
+      await isKept(here);
+      await deletedElsewhere(there).waitFor({ state: 'detached' });
+      expect([await name(here), await keptNames(here)]).toEqual([original, [original]]);
+      // Whoever came to hold it goes on with it, and the other follows.
+      await paint(there, 'Stripes', 'C', /Moonstone/);
+      await isOn(here, 'Stripes', 'C', 'Moonstone');
+      expect(await keptNames(here)).toEqual([original]);
+    });
+
     it('deleted in one and put back is as it was for the other', async () => {
       const [first, second] = await two();
       await deleteIn(second);

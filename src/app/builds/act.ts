@@ -7,13 +7,13 @@ import {
   listBuilds,
   namesBeside,
   noteSaved,
-  putBack,
   readBuild,
   removeBuild,
 } from '../keeping/store/builds.ts';
 import { isNewer, textOfDocument } from '../keeping/store/card.ts';
 import type { Card } from '../keeping/store/database.ts';
-import { type Known, knowAs, knownAs } from '../keeping/store/known.ts';
+import { noteGone, putBackAsItWas } from '../keeping/store/deleted.ts';
+import { knowAs } from '../keeping/store/known.ts';
 import { openWhenRead } from '../opening/incoming.ts';
 import { saveText } from '../opening/save.ts';
 import { demoWork, type FreshWork, workFromKept } from '../opening/start.ts';
@@ -52,20 +52,19 @@ export async function saveBuild({ key, name }: Card): Promise<void> {
   await noteSaved(key).catch(() => {});
 }
 
-/** What was known of deleted builds, for undo across their return. */
-const before = new Map<string, Known>();
-
 /**
  * Deletes a build. Where it is the open one, the build changed last before it is laid out, or the
- * demo; undo brings it back too, and keeps it afresh.
+ * demo; undo brings it back too.
  */
 export async function deleteBuild({ key }: Card): Promise<void> {
   if (useBench.getState().work?.key === key) open(await otherThan(key));
   const kept = await removeBuild(key);
-  const known = knownAs(key);
-  if (known !== undefined) before.set(key, known);
-  knowAs(key, undefined);
-  if (kept !== undefined) noteDeleted(kept);
+  if (kept === undefined) {
+    knowAs(key, undefined);
+    return;
+  }
+  noteGone(kept);
+  noteDeleted(kept);
 }
 
 async function otherThan(key: string): Promise<FreshWork & { readonly key?: string }> {
@@ -77,9 +76,6 @@ async function otherThan(key: string): Promise<FreshWork & { readonly key?: stri
 
 /** Puts a deleted build back into the list. */
 export async function restoreBuild(kept: Kept): Promise<void> {
-  const { key } = kept.card;
-  await putBack(kept);
-  const known = before.get(key);
-  if (known !== undefined && knownAs(key) === undefined) knowAs(key, known);
-  noteBack(key);
+  await putBackAsItWas(kept);
+  noteBack(kept.card.key);
 }

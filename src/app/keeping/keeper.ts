@@ -18,6 +18,7 @@ import { rememberOpen } from './pointer.ts';
 import { isSaved } from './saved.ts';
 import { type KeptState, say, unsay, useStatus } from './status.ts';
 import { keepBuild, namesBeside, readBuild, revisionOf } from './store/builds.ts';
+import { deletedHere, putBackAsItWas } from './store/deleted.ts';
 import { type Known, knowAs, knownAs } from './store/known.ts';
 import { hearTabs, type News } from './tabs/channel.ts';
 import { type Hold, holdBuild } from './tabs/holding.ts';
@@ -129,20 +130,26 @@ const first = (): Work | undefined => waiting.values().next().value;
 async function writeOne(work: Work): Promise<void> {
   if (isKept(work)) return;
   try {
+    // Brought back by undo, it is itself again, whoever else has it open.
+    const gone = deletedHere(work.key);
+    if (gone !== undefined) await putBackAsItWas(gone);
+    if (isKept(work)) {
+      standsKept(work.key);
+      return;
+    }
     if (!(await take(work.key).isFirst())) {
       await goOnAsCopy(work);
       return;
     }
-    const revision = await keepBuild(work.key, work.build, knownAs(work.key)?.revision);
+    // A build deleted elsewhere goes on counting, so that no revision ever means two things.
+    const over = knownAs(work.key) ?? deleted.get(work.key);
+    const revision = await keepBuild(work.key, work.build, over?.revision);
     if (revision === 'elsewhere') {
       await goOnAsCopy(work);
       return;
     }
     knowAs(work.key, { build: work.build, revision });
-    if (work.key === openKey) {
-      rememberOpen(work.key);
-      unsay(removed);
-    }
+    standsKept(work.key);
     pictureLater(work);
     afterKept(work.key);
   } catch (error) {
@@ -150,6 +157,13 @@ async function writeOne(work: Work): Promise<void> {
     if (!waiting.has(work.key)) waiting.set(work.key, work);
     throw error;
   }
+}
+
+/** The store holds the build as it lies on the bench. */
+function standsKept(key: string): void {
+  if (key !== openKey) return;
+  rememberOpen(key);
+  unsay(removed);
 }
 
 /** Gives work of this tab a key and a name of its own, in everything undo can bring back too. */

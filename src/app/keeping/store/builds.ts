@@ -129,16 +129,18 @@ export async function removeBuild(key: string): Promise<Kept | undefined> {
   return kept;
 }
 
-/** Puts a deleted build back; one that was kept afresh meanwhile is left as it is. */
-export async function putBack({ card, document, picture }: Kept): Promise<void> {
+/** Puts a deleted build back, and whether it did: one kept afresh meanwhile is left as it is. */
+export async function putBack({ card, document, picture }: Kept): Promise<boolean> {
   const { key, revision } = card;
-  await changed(async (change) => {
-    if ((await change.objectStore('cards').get(key)) !== undefined) return;
+  const isBack = await changed(async (change) => {
+    if ((await change.objectStore('cards').get(key)) !== undefined) return false;
     await change.objectStore('builds').put({ key, document });
     await change.objectStore('cards').put(card);
     if (picture !== undefined) await change.objectStore('pictures').put(picture, key);
+    return true;
   });
-  tellTabs({ kind: 'kept', key, revision });
+  if (isBack) tellTabs({ kind: 'kept', key, revision });
+  return isBack;
 }
 
 /** Keeps the picture of a build that is kept. */
