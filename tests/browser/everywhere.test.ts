@@ -106,7 +106,7 @@ describe('the command search', () => {
     await page.getByText('Put Bronze leaf on…').waitFor();
     await page.keyboard.type('wheels c');
     await page.keyboard.press('Enter');
-    await page.getByRole('status').filter({ hasText: 'Bronze leaf is on Wheels on C.' }).waitFor();
+    await page.getByRole('status').filter({ hasText: 'Bronze leaf is on Wheels of C.' }).waitFor();
     const cell = page.getByRole('button', { name: /^Wheels on C:/ });
     await expect.poll(() => cell.textContent()).toContain('Bronze leaf');
     await page.keyboard.press('Control+z');

@@ -1,18 +1,19 @@
 /**
  * The finish as it is seen: a large test spoon, small ones under other lamps, and where on the cars
- * it shows. One that no part wears can be shown on a part for the eye only.
+ * it shows. One that no part wears can be shown on a part for the eye only: the part one came from to
+ * begin with, and what is tried last is where it is offered to be put on.
  */
 import { useEffect, useState } from 'react';
-import { letterOf, refOf } from '../../build/build.ts';
+import { type FinishRef, letterOf, refOf } from '../../build/build.ts';
 import type { LightId } from '../../colour/illuminant.ts';
-import { largestPart } from '../cars/card/worn.ts';
+import { useOverlay } from '../overlay/overlay.ts';
 import { kindOf, lookOf } from '../pieces/look.ts';
 import { Bowl } from '../pieces/Spoon.tsx';
 import { useWork } from '../store.ts';
 import { useChoosing } from '../table/choosing.ts';
 import { embeddedOf, type Live, wearersOf } from './live.ts';
 import { Select } from './Select.tsx';
-import { useTrying } from './trying.ts';
+import { meanFor, useTrying } from './trying.ts';
 
 const lamps: readonly { light: LightId; name: string }[] = [
   { light: 'D65', name: 'Daylight' },
@@ -60,15 +61,26 @@ export function Seen({ live: { finish }, rack }: { live: Live; rack: string }) {
 
 const nowhere = '';
 
+/** The part whose cell or card is open, or for which the finish was meant on the rack. */
+function cameFrom(ref: FinishRef): string | undefined {
+  const { overlay } = useOverlay.getState();
+  const { onto } = useTrying.getState();
+  return (
+    useChoosing.getState().cell?.part ??
+    (overlay?.kind === 'part' ? overlay.part : undefined) ??
+    (onto?.finish === ref ? onto.part : undefined)
+  );
+}
+
 /** Where the cars wear it, and where they could for a look. */
 function OnCars({ live: finish }: { live: ReturnType<typeof embeddedOf> }) {
-  const { build, car } = useWork();
-  const wearers = wearersOf(build, refOf(finish));
+  const { build } = useWork();
+  const ref = refOf(finish);
+  const wearers = wearersOf(build, ref);
   const parts = build.parts.filter(({ absent }) => !absent);
   const [part, setPart] = useState(() => {
-    if (wearers.length > 0) return nowhere;
-    const chosen = useChoosing.getState().cell?.part;
-    return chosen ?? largestPart(build, car.sight) ?? nowhere;
+    const from = wearers.length > 0 ? undefined : cameFrom(ref);
+    return parts.some(({ id }) => id === from) ? (from ?? nowhere) : nowhere;
   });
   useEffect(() => {
     useTrying.setState({ trying: part === nowhere ? undefined : { part, finish } });
@@ -86,7 +98,10 @@ function OnCars({ live: finish }: { live: ReturnType<typeof embeddedOf> }) {
           { value: nowhere, name: wearers.length > 0 ? 'Only where it is worn' : 'Nowhere' },
           ...parts.map(({ id, name }) => ({ value: id, name })),
         ]}
-        onChoose={setPart}
+        onChoose={(to) => {
+          setPart(to);
+          meanFor(ref, to === nowhere ? undefined : to);
+        }}
       />
       <p role="status">
         {worn.length === 0 ? 'No part of this build wears it. ' : `Worn on ${worn.join(', ')}. `}

@@ -4,7 +4,7 @@
  */
 import { useMemo } from 'react';
 import { create } from 'zustand';
-import { type Build, type EmbeddedFinish, refOf } from '../../build/build.ts';
+import { type Build, type EmbeddedFinish, type FinishRef, refOf } from '../../build/build.ts';
 import { embed } from '../../build/edit/finish.ts';
 import { previewed, usePreviewing } from '../sheet/mend/previewing.ts';
 import { useWork } from '../store.ts';
@@ -14,9 +14,16 @@ export interface Trying {
   readonly finish: EmbeddedFinish;
 }
 
-export const useTrying = create<{ readonly trying: Trying | undefined }>()(() => ({
-  trying: undefined,
-}));
+interface Tried {
+  readonly trying: Trying | undefined;
+  /** For which part a finish was last tried, or meant; it is offered there first. */
+  readonly onto: { readonly finish: FinishRef; readonly part: string } | undefined;
+}
+export const useTrying = create<Tried>()(() => ({ trying: undefined, onto: undefined }));
+
+/** Remembers for which part a finish is meant; for none, where it is tried nowhere. */
+export const meanFor = (finish: FinishRef, part: string | undefined): void =>
+  useTrying.setState({ onto: part === undefined ? undefined : { finish, part } });
 
 /** The build as the cars show it: every alternative wears what is tried. */
 export function shownBuild(build: Build, trying: Trying | undefined): Build {

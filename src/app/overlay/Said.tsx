@@ -8,7 +8,7 @@ const staysMs = 12_000;
 
 /** Always there, so that screen readers hear what appears in it. */
 export function Said() {
-  const { words, isDone } = useSaying();
+  const { words, isDone, way } = useSaying();
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (words === undefined) return;
@@ -25,6 +25,11 @@ export function Said() {
         <p>
           <span>{words}</span>
           <span className="said-ways">
+            {way === undefined ? null : (
+              <button type="button" className="text-button" onClick={way.go}>
+                {way.name}
+              </button>
+            )}
             {isDone ? (
               <button type="button" className="text-button" onClick={takeBack}>
                 Undo

@@ -10,15 +10,23 @@ interface Saying {
   readonly words: string | undefined;
   /** Whether something was done that can be taken back. */
   readonly isDone: boolean;
+  /** What may have been meant instead, or besides. */
+  readonly way?: Way | undefined;
+}
+interface Way {
+  readonly name: string;
+  readonly go: () => void;
 }
 
 export const useSaying = create<Saying>()(() => ({ words: undefined, isDone: false }));
 
 /** Says what the last change did and offers to take it back; call it right after the change. */
-export const sayDone = (words: string): void => useSaying.setState({ words, isDone: true });
+export const sayDone = (words: string, way?: Way): void =>
+  useSaying.setState({ words, isDone: true, way });
 
 /** Says why nothing was done. */
-export const sayOnly = (words: string): void => useSaying.setState({ words, isDone: false });
+export const sayOnly = (words: string): void =>
+  useSaying.setState({ words, isDone: false, way: undefined });
 
 export const hushUp = (): void => useSaying.setState({ words: undefined });
 

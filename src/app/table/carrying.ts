@@ -12,12 +12,14 @@ import {
   type EmbeddedFinish,
   type FinishRef,
   finishesByRef,
+  isOpen,
   refOf,
 } from '../../build/build.ts';
 import { ownersOf } from '../cars/paint.ts';
 import { type Met, metAt } from '../live/under.ts';
 import { pointAt } from '../pointing.ts';
 import { chooseFrom, endStep, useBench } from '../store.ts';
+import { putOnOne } from './putting.ts';
 
 /** What a carried spoon is over. */
 export interface Over extends Omit<Met, 'box'> {
@@ -65,7 +67,7 @@ function carry(finish: EmbeddedFinish, x: number, y: number): void {
 
 /**
  * Puts the finish on the part beneath, and into the build if it comes from a rack, as an undo step
- * of its own; elsewhere nothing happens.
+ * of its own; elsewhere nothing happens. Said where it departs from what was settled.
  */
 function drop(): void {
   const { carried } = useCarrying.getState();
@@ -76,6 +78,11 @@ function drop(): void {
     return;
   }
   if (assignmentOf(build, on).get(part) === refOf(carried.finish)) return;
+  const onto = build.parts.find(({ id }) => id === part);
+  if (onto !== undefined && !isOpen(onto)) {
+    putOnOne(carried.finish, onto, on.id);
+    return;
+  }
   endStep();
   chooseFrom(on.id, part, carried.finish);
   endStep();

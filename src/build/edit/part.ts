@@ -130,3 +130,14 @@ export function wearOn(build: Build, alternativeId: string, id: string, ref: Fin
     return isUsual ? without(choices, [id]) : { ...choices, [id]: ref };
   });
 }
+
+/**
+ * Puts a finish of the build on a part of every alternative. A settled part is settled on it from
+ * then on; a painted one stays what it is painted in, and every alternative departs from that.
+ */
+export function wearOnAll(build: Build, id: string, ref: FinishRef): Build {
+  const part = partIn(build, id);
+  if (part === undefined) return build;
+  if (!isOpen(part) && !part.painted) return settlePart(build, id, false, ref);
+  return build.alternatives.reduce((now, one) => wearOn(now, one.id, id, ref), build);
+}

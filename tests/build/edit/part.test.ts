@@ -11,6 +11,7 @@ import {
   settlePart,
   undecidedRef,
   wearOn,
+  wearOnAll,
 } from '../../../src/build/edit/part.ts';
 import { buildFrom } from '../../../src/build/read/document.ts';
 import { plainDocument, plainFinish, ref, sketched } from '../sample.ts';
@@ -237,4 +238,28 @@ it('an unknown part changes nothing', () => {
   expect(openPart(build, 'wings')).toBe(build);
   expect(giveFinish(build, 'wings', ref('red'))).toBe(build);
   expect(wearOn(build, 'first', 'wings', ref('red'))).toBe(build);
+});
+
+describe('one finish on every alternative', () => {
+  it('settles a settled part on it, whatever departed before', () => {
+    const departing = wearOn(start, 'second', 'seats', ref('sand'));
+    const worn = sound(wearOnAll(departing, 'seats', ref('teal')));
+    expect(partOf(worn, 'seats')).toMatchObject({ finish: ref('teal'), painted: false });
+    expect(chosen(worn, 'seats')).toEqual([undefined, undefined]);
+  });
+
+  it('departs from what a part is painted in, so that stripping it is counted on each', () => {
+    const worn = sound(wearOnAll(start, 'body', ref('red')));
+    expect(partOf(worn, 'body')).toMatchObject({ finish: ref('sand'), painted: true });
+    expect(chosen(worn, 'body')).toEqual([ref('red'), ref('red')]);
+    expect(sound(wearOnAll(worn, 'body', ref('sand')))).toEqual(start);
+  });
+
+  it('is a candidate of an open part, and worn by each', () => {
+    const worn = sound(wearOnAll(start, 'mirrors', ref('red')));
+    expect(partOf(worn, 'mirrors')).toMatchObject({
+      candidates: [ref('teal'), ref('sand'), ref('red')],
+    });
+    expect(chosen(worn, 'mirrors')).toEqual([ref('red'), ref('red')]);
+  });
 });

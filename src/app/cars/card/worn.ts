@@ -60,16 +60,3 @@ export function wearOf(build: Build, alternative: Alternative, sight: SightTable
     })
     .sort((one, other) => other.mm2 - one.mm2);
 }
-
-/** Id of the part on the model that shows most, over every look at the whole car. */
-export function largestPart(build: Build, sight: SightTable): string | undefined {
-  const area = areasOf(sight);
-  const shown = ({ covers }: Part): number =>
-    covers.reduce((sum, id) => sum + (area.get(id) ?? 0), 0);
-  return build.parts
-    .filter(({ absent }) => !absent)
-    .reduce<Part | undefined>(
-      (most, part) => (most === undefined || shown(part) > shown(most) ? part : most),
-      undefined,
-    )?.id;
-}

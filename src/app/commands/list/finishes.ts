@@ -1,16 +1,13 @@
 /** Finishes by their name: put one on a part, edit it, add a new one. */
 import { type Build, type EmbeddedFinish, letterOf, refOf } from '../../../build/build.ts';
-import { embed } from '../../../build/edit/finish.ts';
-import { wearOn } from '../../../build/edit/part.ts';
 import type { Rack } from '../../../finish/rack/rack.ts';
 import { goTo } from '../../area.ts';
 import { startEditing } from '../../finish/editing.ts';
 import { makeFinish } from '../../finish/fresh.ts';
 import { kindOf, lookOf } from '../../pieces/look.ts';
-import { sayDone } from '../../pieces/said.ts';
 import { finishesToPick } from '../../rack/finishes.ts';
 import { seekNear } from '../../rack/seeking.ts';
-import { edit, endStep } from '../../store.ts';
+import { putOnAll, putOnOne } from '../../table/putting.ts';
 import { apart, type Command, type Further } from '../command.ts';
 
 /** Everything about finishes of the build and of every rack. */
@@ -70,17 +67,6 @@ function aboutFinish(build: Build, finish: EmbeddedFinish, rack: string): Comman
 
 /** Where a finish can be put: every part of every alternative, and of all at once. */
 function placesFor(build: Build, finish: EmbeddedFinish): Further {
-  const put = (part: string, alternatives: readonly string[], place: string): void => {
-    endStep();
-    edit((now) =>
-      alternatives.reduce(
-        (done, alternative) => wearOn(done, alternative, part, refOf(finish)),
-        embed(now, finish),
-      ),
-    );
-    endStep();
-    sayDone(`${finish.name} is on ${place}.`);
-  };
   const one = (part: Build['parts'][number], at: number): Command => {
     const place = `${apart(part.name)} on ${letterOf(at)}`;
     const id = build.alternatives[at]!.id;
@@ -89,7 +75,7 @@ function placesFor(build: Build, finish: EmbeddedFinish): Further {
       name: place,
       kind: 'part',
       ...(build.alternatives[at] && { note: apart(build.alternatives[at].name) }),
-      run: () => put(part.id, [id], place),
+      run: () => putOnOne(finish, part, id),
     };
   };
   const parts = build.parts.filter(({ absent }) => !absent);
@@ -100,7 +86,7 @@ function placesFor(build: Build, finish: EmbeddedFinish): Further {
       name: `${apart(part.name)} on every alternative`,
       kind: 'part',
       also: 'all',
-      run: () => put(part.id, ids, `${apart(part.name)} of every alternative`),
+      run: () => putOnAll(finish, part),
     }),
   );
   return {

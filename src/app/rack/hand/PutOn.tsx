@@ -1,51 +1,64 @@
 /**
- * Puts the finish in the hand on a part of an alternative, for keyboard and touch; by mouse the
- * spoon can be dragged there too. A finish of a rack comes into the build with that.
+ * Puts the finish in the hand on a part, of one alternative or of all, for keyboard and touch; by
+ * mouse the spoon can be dragged there too. What is settled stays one thing on all alternatives unless
+ * one of them is asked for. A finish of a rack comes into the build with that.
  */
 import { useId, useState } from 'react';
 import {
   assignmentOf,
-  type Build,
   type EmbeddedFinish,
   isOpen,
   letterOf,
   type Part,
   refOf,
 } from '../../../build/build.ts';
-import { sayDone } from '../../pieces/said.ts';
+import { meanFor, useTrying } from '../../finish/trying.ts';
 import { pointAt } from '../../pointing.ts';
-import { chooseFrom, endStep, useWork } from '../../store.ts';
+import { useWork } from '../../store.ts';
+import { isOnAll, putOnAll, putOnOne } from '../../table/putting.ts';
+
+/** Stands for all alternatives; no id can be it. */
+const all = '*';
 
 /** Part, alternative, and the button that does it. */
 export function PutOn({ finish }: { finish: EmbeddedFinish }) {
   const { build } = useWork();
   const id = useId();
+  const ref = refOf(finish);
   const parts = build.parts.filter(({ absent }) => !absent);
-  const [partId, setPart] = useState<string>();
-  const [alternativeId, setAlternative] = useState<string>();
-  const part = parts.find((one) => one.id === partId) ?? parts.find(isOpen) ?? parts[0];
+  const meant = useTrying(({ onto }) => (onto?.finish === ref ? onto.part : undefined));
+  const [where, setWhere] = useState<string>();
+  const part = parts.find((one) => one.id === meant) ?? parts.find(isOpen) ?? parts[0];
   const { alternatives } = build;
-  const at = Math.max(
-    0,
-    alternatives.findIndex((one) => one.id === alternativeId),
-  );
-  const alternative = alternatives[at];
-  if (part === undefined || alternative === undefined) {
+  if (part === undefined || alternatives[0] === undefined) {
     return <p className="quiet">This build has no alternative to put it on yet.</p>;
   }
-  const isWorn = assignmentOf(build, alternative).get(part.id) === refOf(finish);
+  const chosen = alternatives.find((one) => one.id === where);
+  const alternative =
+    where === all || (chosen === undefined && !isOpen(part))
+      ? undefined
+      : (chosen ?? alternatives[0]);
+  const isWorn =
+    alternative === undefined
+      ? isOnAll(build, part, finish)
+      : assignmentOf(build, alternative).get(part.id) === ref;
   const put = (): void => {
-    endStep();
-    chooseFrom(alternative.id, part.id, finish);
-    endStep();
-    sayDone(`${finish.name} is on ${part.name} of ${letterOf(at)}.`);
+    if (isWorn) return;
+    if (alternative === undefined) putOnAll(finish, part);
+    else putOnOne(finish, part, alternative.id);
   };
+  const pick = (chosenPart: string): void => {
+    meanFor(ref, chosenPart);
+    pointAt([chosenPart]);
+  };
+  const ofAll =
+    alternatives.length < 2 && isOpen(part) ? null : <option value={all}>{allOf(part)}</option>;
   return (
     <form
       className="put-on"
       onSubmit={(event) => {
         event.preventDefault();
-        if (!isWorn) put();
+        put();
       }}
       onBlur={() => pointAt([])}
     >
@@ -56,10 +69,7 @@ export function PutOn({ finish }: { finish: EmbeddedFinish }) {
           className="entry"
           value={part.id}
           onFocus={() => pointAt([part.id])}
-          onChange={({ currentTarget }) => {
-            setPart(currentTarget.value);
-            pointAt([currentTarget.value]);
-          }}
+          onChange={({ currentTarget }) => pick(currentTarget.value)}
         >
           {parts.map((one) => (
             <option key={one.id} value={one.id}>
@@ -73,30 +83,39 @@ export function PutOn({ finish }: { finish: EmbeddedFinish }) {
         <select
           id={`${id}-which`}
           className="entry"
-          value={alternative.id}
-          onChange={({ currentTarget }) => setAlternative(currentTarget.value)}
+          value={alternative?.id ?? all}
+          onChange={({ currentTarget }) => setWhere(currentTarget.value)}
         >
+          {isOpen(part) ? null : ofAll}
           {alternatives.map((one, position) => (
             <option key={one.id} value={one.id}>
-              {letterOf(position)} {one.name}
+              {letterOf(position)} {isOpen(part) ? one.name : `only (${one.name})`}
             </option>
           ))}
+          {isOpen(part) ? ofAll : null}
         </select>
       </div>
       <button type="submit" className="button button-strong" aria-disabled={isWorn}>
         Put on
       </button>
-      <p className="put-on-means">{meaningOf(build, part, isWorn)}</p>
+      <p className="put-on-means">
+        {isWorn
+          ? 'It wears that already.'
+          : meaningOf(part, alternative && letterOf(alternatives.indexOf(alternative)))}
+      </p>
     </form>
   );
 }
 
-/** What it would mean, where that is more than another spoon. */
-function meaningOf(build: Build, part: Part, isWorn: boolean): string {
-  if (isWorn) return 'It wears that already.';
+const allOf = (part: Part): string =>
+  isOpen(part) ? 'All of them' : part.painted ? 'All' : 'All, as settled';
+
+/** What it would mean, where that is more than another spoon; no letter stands for all of them. */
+function meaningOf(part: Part, letter: string | undefined): string {
   if (isOpen(part)) return '';
-  if (part.painted) return 'Painted already: another finish means stripping it first.';
-  return build.alternatives.length > 1
-    ? 'Settled: this alternative alone would depart from that.'
-    : 'Settled: this alternative would depart from that.';
+  const which = letter === undefined ? '' : `, for ${letter} only`;
+  if (part.painted) return `Painted already: another finish means stripping it first${which}.`;
+  return letter === undefined
+    ? 'Settled: every alternative wears this one from then on.'
+    : `Settled: ${letter} alone would depart from that.`;
 }
