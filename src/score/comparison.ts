@@ -2,7 +2,7 @@
  * The comparison of a build's alternatives as terminal, page and files receive it.
  */
 import type { Provenance } from '../finish/finish.ts';
-import type { Evidence, ScoreKey } from './evidence.ts';
+import { type Evidence, type ScoreKey, scoreKeys } from './evidence.ts';
 
 /** One alternative's score sheet. */
 export interface ScoreSheet {
@@ -23,6 +23,14 @@ export interface ScoreSheet {
   /** Worst first. */
   readonly evidence: readonly Evidence[];
 }
+
+/** The others that are at least as good on every score and better on one. */
+export const beating = (sheet: ScoreSheet, all: readonly ScoreSheet[]): ScoreSheet[] =>
+  all.filter(
+    ({ scores }) =>
+      scoreKeys.every((key) => scores[key] >= sheet.scores[key]) &&
+      scoreKeys.some((key) => scores[key] > sheet.scores[key]),
+  );
 
 /** In how many of 100 seeded draws over colour uncertainty `a` stays ahead of `b`. */
 export interface Closeness {

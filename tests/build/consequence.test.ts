@@ -149,7 +149,9 @@ describe('an argument in words', () => {
         [{ kind: 'most-new-bottles', count: 1 }],
         ['red', 'teal'],
       ).steps,
-    ).toEqual(['“red bottle” and “teal bottle” must be bought in any case, and rule 1 allows 1.']);
+    ).toEqual([
+      '“red bottle” (for Body) and “teal bottle” (for Stripes) must be bought in any case, and rule 1 allows 1.',
+    ]);
   });
 
   it('says what a limit leaves', () => {

@@ -3,8 +3,10 @@ import type { Weights } from '../../build/build.ts';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { headlineOf } from '../../score/headline.ts';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
+import { isBegun } from '../model/steps.ts';
 import type { Staged } from '../onStage.ts';
 import type { View } from '../opening/garage.ts';
+import { lay } from '../overlay/overlay.ts';
 import { Bar } from '../pieces/Bar.tsx';
 import { pointsAt } from '../pointing.ts';
 import { useBefore, wasInWords } from '../sheet/before.ts';
@@ -28,14 +30,19 @@ interface CarCardProps {
 export function CarCard({ staged, view }: CarCardProps) {
   const { alternative, letter } = staged;
   const sheet = useSheet(alternative.id);
-  const { weights } = useWork().build;
+  const { build } = useWork();
+  const judged = isBegun(build) ? sheet : undefined;
   return (
     <article className="car" id={carElementId(alternative.id)} aria-label={`Alternative ${letter}`}>
       <header className="car-head">
         <h2>
           <AlternativeName staged={staged} />
         </h2>
-        {sheet === undefined ? null : <Overall sheet={sheet} />}
+        {judged === undefined ? (
+          <p className="overall quiet">No number yet</p>
+        ) : (
+          <Overall sheet={judged} />
+        )}
         <Worn alternative={alternative} letter={letter} />
       </header>
       <div className="picture-frame">
@@ -52,11 +59,35 @@ export function CarCard({ staged, view }: CarCardProps) {
             <strong>Breaks a rule.</strong> {sentence}
           </p>
         ))}
-        {sheet === undefined ? null : <Verdict sheet={sheet} weights={weights} />}
+        {judged === undefined ? <First /> : <Verdict sheet={judged} weights={build.weights} />}
       </div>
     </article>
   );
 }
+
+/** What to do before a number says anything. */
+const First = () => (
+  <p>
+    First{' '}
+    <button
+      type="button"
+      className="text-button"
+      onClick={() => lay({ kind: 'parts', asks: 'painted' })}
+    >
+      mark what is painted
+    </button>
+    , or{' '}
+    <button
+      type="button"
+      className="text-button"
+      onClick={() => lay({ kind: 'parts', asks: 'open' })}
+    >
+      open a part
+    </button>{' '}
+    and give it two candidates. Until then a number would speak of a car that nobody means; the
+    score sheet has it all the same.
+  </p>
+);
 
 /** What is to be said first: the worst finding with what would mend it, or that all is well. */
 function Verdict({ sheet, weights }: { sheet: ScoreSheet; weights: Weights }) {

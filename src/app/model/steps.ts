@@ -46,3 +46,12 @@ export function stepsOf(build: Build): readonly [Step, Step, Step] {
     },
   ];
 }
+
+const begun = new WeakMap<Build, boolean>();
+
+/** Whether any of the three is answered: before, a number would speak of a car nobody means. */
+export function isBegun(build: Build): boolean {
+  const known = begun.get(build) ?? stepsOf(build).some(({ answer }) => answer !== undefined);
+  begun.set(build, known);
+  return known;
+}

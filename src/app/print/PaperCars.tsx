@@ -6,6 +6,7 @@ import { wearOf } from '../cars/card/worn.ts';
 import { paintOf } from '../cars/paint.ts';
 import { drawingOf, leaveOutIn } from '../cars/trace.ts';
 import { useViewing } from '../live/viewing.ts';
+import { isBegun } from '../model/steps.ts';
 import { useStaged } from '../onStage.ts';
 import type { View } from '../opening/garage.ts';
 import { useSheet } from '../sheet/compared.ts';
@@ -45,7 +46,7 @@ function PaperCar({ alternative, letter, views }: PaperCarProps) {
     <div className="paper-car">
       <h2>
         <span className="paper-letter">{letter}</span> <bdi>{alternative.name}</bdi>
-        {sheet === undefined ? null : (
+        {sheet === undefined || !isBegun(build) ? null : (
           <span className="paper-overall">{Math.round(sheet.overall)}</span>
         )}
       </h2>

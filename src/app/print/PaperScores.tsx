@@ -7,6 +7,7 @@ import { useStaged } from '../onStage.ts';
 import { useComparison } from '../sheet/compared.ts';
 import { useDrawn } from '../sheet/drawn.ts';
 import { explanations } from '../sheet/explained/words.ts';
+import { beatenInWords } from '../sheet/scores.ts';
 
 /** The score sheets side by side. */
 export function PaperScores() {
@@ -42,6 +43,7 @@ export function PaperScores() {
                 <ul>
                   {standingOf(
                     sheet,
+                    alternatives,
                     drawn?.find(({ id }) => id === sheet.id),
                   ).map((words) => (
                     <li key={words}>{words}</li>
@@ -82,14 +84,17 @@ export function PaperScores() {
 /** The question alone; how far to trust it stands on the screen. */
 const asked = (key: ScoreKey): string => `${explanations[key].asks.split('?')[0]}?`;
 
-function standingOf(sheet: ScoreSheet, drawn: ScoreSheet | undefined): string[] {
+function standingOf(
+  sheet: ScoreSheet,
+  all: readonly ScoreSheet[],
+  drawn: ScoreSheet | undefined,
+): string[] {
   const ahead = drawn?.aheadOfOrdinary;
+  const beaten = beatenInWords(sheet, all);
   return [
     `${Math.round(sheet.overallWithoutReadiness)} without readiness`,
     ...(ahead === undefined ? [] : [`ahead of ${Math.round(ahead)} of 100 ordinary schemes`]),
-    ...(sheet.pareto && sheet.broken.length === 0
-      ? ['unbeaten: no other is at least as good on every score']
-      : []),
+    ...(beaten === undefined ? [] : [beaten]),
   ];
 }
 

@@ -7,9 +7,11 @@ import { later } from '../later.tsx';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
 import { useBefore, wasInWords } from './before.ts';
+import { useComparison } from './compared.ts';
 import { useDrawn } from './drawn.ts';
 import { Finding } from './Finding.tsx';
 import { Mending } from './mend/Mending.tsx';
+import { beatenInWords } from './scores.ts';
 
 const Explained = later(
   'The explanation',
@@ -43,9 +45,7 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
         </span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
         <Ordinary id={sheet.id} />
-        {sheet.pareto && sheet.broken.length === 0 ? (
-          <span className="quiet">unbeaten: no other is at least as good on every score</span>
-        ) : null}
+        <Beaten sheet={sheet} />
       </p>
       {sheet.broken.length === 0 ? null : (
         <ul className="broken" aria-label="Rules broken">
@@ -68,6 +68,12 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
     </article>
   );
 });
+
+/** Who is nowhere worse and somewhere better, where there is one. */
+function Beaten({ sheet }: { sheet: ScoreSheet }) {
+  const better = beatenInWords(sheet, useComparison().alternatives);
+  return better === undefined ? null : <span className="quiet">{better}</span>;
+}
 
 /** How many ordinary schemes this one is ahead of, once they are drawn. */
 function Ordinary({ id }: { id: string }) {

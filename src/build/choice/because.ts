@@ -102,17 +102,23 @@ function certainties(
   const newBottles = newBottlesIn(build);
   const shelf = shelfOf(build);
   const isBottles = rule.kind === 'most-new-bottles';
-  const certain = new Set(
-    [...now].flatMap(([part, refs]) => {
-      if (refs.length !== 1) return [];
-      return isBottles
-        ? newBottles(part, refs[0]!).map((id) => `“${shelf.get(id)?.name ?? id}”`)
-        : [names.finish(refs[0]!)];
-    }),
-  );
+  const certain = new Map<string, string[]>();
+  for (const [part, refs] of now) {
+    if (refs.length !== 1) continue;
+    const counted = isBottles
+      ? newBottles(part, refs[0]!).map((id) => `“${shelf.get(id)?.name ?? id}”`)
+      : [names.finish(refs[0]!)];
+    for (const one of counted) certain.set(one, [...(certain.get(one) ?? []), names.part(part)]);
+  }
   if (certain.size === 0) return `Nothing ${isBottles ? 'need be bought' : 'is certain'} yet`;
-  const named = [...certain].slice(0, mostNamed);
+  const named = [...certain]
+    .slice(0, mostNamed)
+    .map(([what, parts]) => (isBottles ? `${what} (for ${fewOf(parts)})` : what));
   const more = certain.size - named.length;
   const all = listed(more > 0 ? [...named, `${more} more`] : named);
   return `${all} must be ${isBottles ? 'bought' : 'worn'} in any case`;
 }
+
+/** The parts that ask for it; of many the first and how many more. */
+const fewOf = (parts: readonly string[]): string =>
+  listed(parts.length <= 3 ? parts : [...parts.slice(0, 2), `${parts.length - 2} more`]);

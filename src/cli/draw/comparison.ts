@@ -5,7 +5,12 @@
 import { assignmentOf, type Build, finishesByRef, isOpen } from '../../build/build.ts';
 import type { LightId } from '../../colour/illuminant.ts';
 import { appearanceOf } from '../../finish/appearance.ts';
-import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
+import {
+  beating,
+  type Closeness,
+  type Comparison,
+  type ScoreSheet,
+} from '../../score/comparison.ts';
 import { scoreKeys } from '../../score/evidence.ts';
 import { scoreNames } from '../../score/name.ts';
 import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
@@ -129,12 +134,9 @@ function gauge(score: number): Cell {
 /** The Pareto mark in words: who is at least as good on all six scores and better on one. */
 function beatenBy(sheet: ScoreSheet, all: readonly ScoreSheet[]): string {
   if (sheet.pareto) return 'no other';
-  const better = all.filter(
-    ({ scores }) =>
-      scoreKeys.every((key) => scores[key] >= sheet.scores[key]) &&
-      scoreKeys.some((key) => scores[key] > sheet.scores[key]),
-  );
-  return `${better.map(({ letter }) => letter).join(', ')}, nowhere worse`;
+  return `${beating(sheet, all)
+    .map(({ letter }) => letter)
+    .join(', ')}, nowhere worse`;
 }
 
 function closenessLines(

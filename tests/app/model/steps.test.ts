@@ -1,6 +1,6 @@
 /** The three questions of a new build tick themselves off. Derived: each by hand. */
 import { describe, expect, it } from 'vitest';
-import { stepsOf } from '../../../src/app/model/steps.ts';
+import { isBegun, stepsOf } from '../../../src/app/model/steps.ts';
 import type { Build } from '../../../src/build/build.ts';
 import { addAlternative } from '../../../src/build/edit/alternative.ts';
 import {
@@ -21,6 +21,17 @@ const blank = sketched({
 describe('a build that has only begun', () => {
   it('answers nothing', () => {
     expect(answers(blank)).toEqual([undefined, undefined, undefined]);
+  });
+
+  it('is given a number once anything is painted, has a choice, or alternatives differ', () => {
+    expect(isBegun(blank)).toBe(false);
+    const opened = openPart(blank, 'stripes');
+    expect(isBegun(opened)).toBe(false);
+    expect(isBegun(setCandidate(opened, 'stripes', ref('red'), true))).toBe(true);
+    expect(isBegun(settlePart(blank, 'body', true))).toBe(true);
+    const two = addAlternative(addAlternative(blank, 'One'), 'Other');
+    expect(isBegun(two)).toBe(false);
+    expect(isBegun(wearOn(two, two.alternatives[1]!.id, 'body', ref('teal')))).toBe(true);
   });
 
   it('says what is painted already, but not of parts that are not on the model', () => {
