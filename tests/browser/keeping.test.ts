@@ -82,6 +82,17 @@ const hand = (page: Page, how: 'drop' | 'paste', name: string, type: string, tex
     },
     [how, name, type, text],
   );
+/** Drops several files at once. */
+const dropTogether = (page: Page, files: Readonly<Record<string, string>>): Promise<void> =>
+  page.evaluate((named) => {
+    const dataTransfer = new DataTransfer();
+    for (const [name, text] of Object.entries(named)) {
+      dataTransfer.items.add(new File([text], name));
+    }
+    document.body.dispatchEvent(
+      new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }),
+    );
+  }, files);
 const json = 'application/json';
 const called = (name: string): string =>
   released.replace(/"name": "[^"]*"/, `"name": ${JSON.stringify(name)}`);
@@ -297,6 +308,54 @@ describe('files and text from elsewhere', () => {
     await hand(page, 'paste', '', '', called('Into a field'));
     await page.keyboard.press('Escape');
     expect(await nameOf(page)).toBe('As text');
+  });
+
+  it('of files dropped together none is passed over: builds, then racks, then what is refused', async () => {
+    const page = await start();
+    const rack = 'name,colour\nTar,#101010\n';
+    await dropTogether(page, {
+      'rack.csv': rack,
+      'broken.json': '{"format": "testspoon-build"',
+      'one.json': called('One'),
+      'other.json': called('Other'),
+    });
+    await page.getByRole('heading', { level: 1, name: 'Other' }).waitFor();
+    const adding = page.getByRole('dialog', { name: 'Add finishes' });
+    await adding.getByRole('heading', { name: 'rack.csv' }).waitFor();
+    await adding
+      .getByRole('region', { name: 'broken.json' })
+      .getByText(/Nothing can be/)
+      .waitFor();
+    expect(await page.locator('dialog[open]').count()).toBe(1);
+    await expect.poll(() => keptNames(page)).toEqual(['One', 'Other']);
+    await page.keyboard.press('Escape');
+    await dropTogether(page, { 'bad.json': 'no', 'good.json': called('Good'), 'worse.json': '[' });
+    await page.getByRole('heading', { level: 1, name: 'Good' }).waitFor();
+    const refusal = page.getByRole('dialog', { name: '2 files were not opened' });
+    expect(await refusal.getByRole('heading', { level: 3 }).allTextContents()).toEqual([
+      'bad.json',
+      'worse.json',
+    ]);
+    expect(await refusal.textContent()).toMatch(/What came with them was opened/);
+    const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+    // A rack that comes now brings the refusals into its own dialog.
+    await dropTogether(page, { 'rack.csv': rack });
+    await expect
+      .poll(() => adding.locator('.files-read h3').allTextContents())
+      .toEqual(['rack.csv', 'bad.json', 'worse.json']);
+    expect(await page.locator('dialog[open]').count()).toBe(1);
+  });
+
+  it('ordinary text that is pasted is left alone; a table of finishes is taken', async () => {
+    const page = await start();
+    await hand(page, 'paste', '', '', 'hello, world, again\nthis is, an e-mail, indeed');
+    await hand(page, 'paste', '', '', '{ this is code }\n{ "format": "other" }');
+    await hand(page, 'paste', '', '', 'Name;Hex\nTar;#101010');
+    const adding = page.getByRole('dialog', { name: 'Add finishes' });
+    await adding.getByText('1 finish can come in.').waitFor();
+    expect(await adding.locator('.files-read').count()).toBe(1);
+    expect(await page.locator('dialog[open]').count()).toBe(1);
   });
 
   it('a picture is refused in words, a rack goes to the rack’s own dialog', async () => {

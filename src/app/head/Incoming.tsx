@@ -1,8 +1,8 @@
-/** Files and text that are dropped or pasted anywhere, and what was wrong with the last. */
+/** Files and text that are dropped or pasted anywhere, and what was wrong with any of them. */
 import { useEffect, useState } from 'react';
 import { later } from '../later.tsx';
 import { bringFiles, bringPasted } from '../opening/bring.ts';
-import { refusalRead, useRefused } from '../opening/refused.ts';
+import { refusalsRead, useRefused } from '../opening/refused.ts';
 import { isTyping } from './typing.ts';
 
 const Problems = later(
@@ -12,7 +12,7 @@ const Problems = later(
 
 /** The drop target while a file hangs over the page, and the dialog of problems. */
 export function Incoming() {
-  const refused = useRefused((last) => last.refused);
+  const { refused, isUntouched } = useRefused();
   const isOver = useDrop();
   useEffect(() => {
     document.addEventListener('paste', onPaste);
@@ -20,14 +20,9 @@ export function Incoming() {
   }, []);
   return (
     <>
-      {isOver ? <p className="drop">Let go to open this file</p> : null}
-      {refused === undefined ? null : (
-        <Problems
-          key={refused.turn}
-          name={refused.name}
-          problems={refused.problems}
-          onClose={() => refusalRead(refused.turn)}
-        />
+      {isOver ? <p className="drop">Let go to open it</p> : null}
+      {refused.length === 0 ? null : (
+        <Problems refused={refused} isUntouched={isUntouched} onClose={refusalsRead} />
       )}
     </>
   );

@@ -1,43 +1,63 @@
-/** What was wrong with a file, shown whole: place, what was found, what was expected, how to mend. */
+/** What was wrong with files, shown whole: place, what was found, what was expected, how to mend. */
 import { useEffect, useRef } from 'react';
 import { cutText } from '../../ground/id.ts';
 import { type Problem, problemSentence } from '../../ground/problem.ts';
+import type { Refused } from '../opening/refused.ts';
 
 interface ProblemsProps {
-  readonly name: string;
-  readonly problems: readonly Problem[];
+  readonly refused: readonly (Refused & { readonly turn: number })[];
+  /** Whether nothing that came with them was opened. */
+  readonly isUntouched: boolean;
   readonly onClose: () => void;
 }
 
-/** A dialog over the untouched work. */
-export function Problems({ name, problems, onClose }: ProblemsProps) {
+/** A dialog over the work; several files that were refused together stand one below the other. */
+export function Problems({ refused, isUntouched, onClose }: ProblemsProps) {
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
+  const isOne = refused.length === 1;
+  const title = isOne ? cutText(refused[0]?.name ?? '') : `${refused.length} files`;
+  const outcome = isUntouched ? 'What you had open is untouched.' : 'What came with it was opened.';
   return (
     <dialog ref={dialog} className="problems" aria-labelledby="problems-title" onClose={onClose}>
-      <h2 id="problems-title">{cutText(name)} was not opened</h2>
-      <p>
-        {problems.length === 1 ? 'One thing is' : `${problems.length} things are`} wrong with it.
-        What you had open is untouched.
-      </p>
-      <ol>
-        {problems.map((problem) => (
-          <li key={problemSentence(problem)}>
-            {problem.place === '' ? null : <h3>{problem.place}</h3>}
-            <dl>
-              <dt>Found</dt>
-              <dd>{problem.found}</dd>
-              <dt>Expected</dt>
-              <dd>{problem.expected}</dd>
-              <dt>To mend it</dt>
-              <dd>{problem.mend}</dd>
-            </dl>
-          </li>
-        ))}
-      </ol>
+      <h2 id="problems-title">
+        {title} {isOne ? 'was' : 'were'} not opened
+      </h2>
+      {isOne ? null : <p>{isUntouched ? outcome : 'What came with them was opened.'}</p>}
+      {refused.map(({ name, problems, turn }) => (
+        <section key={turn}>
+          {isOne ? null : <h3>{cutText(name)}</h3>}
+          <p>
+            {problems.length === 1 ? 'One thing is' : `${problems.length} things are`} wrong with
+            it. {isOne ? outcome : ''}
+          </p>
+          <Faults problems={problems} isUnderName={!isOne} />
+        </section>
+      ))}
       <button type="button" className="button" onClick={() => dialog.current?.close()}>
         Back to the bench
       </button>
     </dialog>
+  );
+}
+
+function Faults(props: { readonly problems: readonly Problem[]; readonly isUnderName: boolean }) {
+  const Place = props.isUnderName ? 'h4' : 'h3';
+  return (
+    <ol>
+      {props.problems.map((problem) => (
+        <li key={problemSentence(problem)}>
+          {problem.place === '' ? null : <Place>{problem.place}</Place>}
+          <dl>
+            <dt>Found</dt>
+            <dd>{problem.found}</dd>
+            <dt>Expected</dt>
+            <dd>{problem.expected}</dd>
+            <dt>To mend it</dt>
+            <dd>{problem.mend}</dd>
+          </dl>
+        </li>
+      ))}
+    </ol>
   );
 }

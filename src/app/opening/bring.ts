@@ -1,9 +1,9 @@
 /** Hands on what comes in; what reads it is fetched only then. */
 
-/** Takes files one after the other, each an undo step of its own. */
+/** Takes files that come together. */
 export async function bringFiles(files: readonly File[]): Promise<void> {
-  const { bringFile } = await import('./incoming.ts');
-  for (const file of files) await bringFile(file);
+  const incoming = await import('./incoming.ts');
+  await incoming.bringFiles(files);
 }
 
 /** Takes text that was pasted, if it is any of ours. */

@@ -1,34 +1,44 @@
 /**
- * What comes in from outside: files chosen, dropped or pasted, and pasted text. A build is opened,
- * a rack is handed to the rack's own dialog, anything else is refused in plain words. Whatever was
- * open stays untouched until something could be read whole, and one undo away after that.
+ * What comes in from outside: files chosen, dropped or pasted, and pasted text. Builds are opened,
+ * racks are handed to the rack's own dialog, anything else is refused in plain words; of several
+ * that come at once none is passed over. Whatever was open stays untouched until something could be
+ * read whole, and one undo away after that.
  */
 import { mostBuildBytes } from '../../build/file.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
-import { clear } from '../overlay/overlay.ts';
+import { clear, useOverlay } from '../overlay/overlay.ts';
+import { sayDone } from '../pieces/said.ts';
+import type { Reading } from '../rack/files/reading.ts';
 import { open } from '../store.ts';
-import { useRefused } from './refused.ts';
+import { type Refused, refusalsRead, tellRefused } from './refused.ts';
 import { type FreshWork, workFrom } from './start.ts';
 
-let latest = 0;
+type Opened = FreshWork & { readonly key?: string };
 
-/** Opens work once it is there, or tells why not. A slow one gives way to what was opened later. */
-export async function openWhenRead(
-  name: string,
-  work: Promise<(FreshWork & { readonly key?: string }) | undefined>,
-): Promise<boolean> {
-  latest += 1;
-  const turn = latest;
+let begun = 0;
+let laidOut = 0;
+
+/** Lays work out that was asked for in this turn, unless something asked for later lies there. */
+async function layOut(turn: number, works: readonly Opened[]): Promise<boolean> {
+  if (turn < laidOut || works.length === 0) return false;
+  laidOut = turn;
+  clear();
+  for (const work of works) {
+    open(work);
+    // Only what has been drawn is kept.
+    await new Promise((drawn) => setTimeout(drawn));
+  }
+  return true;
+}
+
+/** Opens work once it is there, or tells why not. A slow one gives way to what was asked for later. */
+export async function openWhenRead(name: string, work: Promise<Opened>): Promise<boolean> {
+  begun += 1;
+  const turn = begun;
   try {
-    const found = await work;
-    if (turn !== latest || found === undefined) return false;
-    useRefused.setState({ refused: undefined });
-    clear();
-    open(found);
-    return true;
+    return await layOut(turn, [await work]);
   } catch (error) {
-    if (turn === latest)
-      useRefused.setState({ refused: { name, problems: problemsIn(error), turn } });
+    tellRefused([{ name, problems: problemsIn(error) }], true);
     return false;
   }
 }
@@ -39,26 +49,61 @@ const problemsIn = (error: unknown): readonly Problem[] => {
   return [{ place: '', found, expected: 'a readable file', mend: 'Try again.' }];
 };
 
-/** Takes a file. */
-export async function bringFile(file: File): Promise<void> {
-  await openWhenRead(file.name, readFile(file));
-}
+/** What one file or text turned out to be. */
+type Brought = { readonly work: FreshWork } | { readonly rack: Reading } | Refused;
+
+/** Takes files: builds are opened, one undo step each; racks and what was refused come after. */
+export const bringFiles = (files: readonly File[]): Promise<void> =>
+  takeIn(files.map((file) => broughtBy(file.name, readFile(file))));
+
+const pasted = 'What was pasted';
 
 /** Takes text that was pasted; any that is none of ours is left alone. */
 export async function bringText(text: string): Promise<void> {
-  const name = 'What was pasted';
-  if (/^\s*\{/.test(text)) await openWhenRead(name, readText(text, name));
-  else if (looksLikeTable(text)) await bringRack(text, name);
+  if (/^\s*\{/.test(text)) {
+    if (/^testspoon/.test(formatOf(text)))
+      await takeIn([broughtBy(pasted, readText(text, pasted))]);
+    return;
+  }
+  if (!/[\t;,].*\n/.test(text.slice(0, 2000))) return;
+  const { isTableOfFinishes } = await import('../rack/files/recognise.ts');
+  if (isTableOfFinishes(text)) await takeIn([broughtBy(pasted, readRack(text, pasted))]);
 }
 
-/** Lines of a spreadsheet or of CSV: at least two, the first with several columns. */
-const looksLikeTable = (text: string): boolean =>
-  /^[^\n]*(\t|[;,][^\n]*[;,])[^\n]*\n[^\n]*\S/.test(text);
+const broughtBy = (name: string, reading: Promise<Brought>): Promise<Brought> =>
+  reading.catch((error: unknown) => ({ name, problems: problemsIn(error) }));
+
+async function takeIn(coming: readonly Promise<Brought>[]): Promise<void> {
+  begun += 1;
+  const turn = begun;
+  const brought = await Promise.all(coming);
+  const works = brought.flatMap((one) => ('work' in one ? [one.work] : []));
+  const racks = brought.flatMap((one) => ('rack' in one ? [one.rack] : []));
+  const refused = brought.flatMap((one) => ('problems' in one ? [one] : []));
+  const isOpened = await layOut(turn, works);
+  const last = works.at(-1);
+  if (isOpened && works.length > 1 && last !== undefined) {
+    sayDone(`${last.build.name} lies on the bench. What came with it is under Builds.`);
+  }
+  const isAdding = useOverlay.getState().overlay?.kind === 'bring';
+  if (racks.length > 0 || (isAdding && refused.length > 0)) {
+    // One dialog tells of all: a refusal over it, or beneath it, would be in the way.
+    const { showReadings } = await import('../rack/files/bring.ts');
+    showReadings([...racks, ...[...refusalsRead(), ...refused].map(asReading)]);
+  } else if (refused.length > 0) tellRefused(refused, !isOpened);
+}
+
+const asReading = ({ name, problems }: Refused): Reading => ({
+  source: name,
+  rack: undefined,
+  problems,
+  granted: [],
+});
 
 const isTable = ({ name, type }: File): boolean =>
   /\.(csv|tsv)$/i.test(name) || type === 'text/csv' || type === 'text/tab-separated-values';
 
-async function readFile(file: File): Promise<FreshWork | undefined> {
+async function readFile(file: File): Promise<Brought> {
   const kind = kindOf(file);
   if (kind !== undefined) {
     const mend =
@@ -73,9 +118,8 @@ async function readFile(file: File): Promise<FreshWork | undefined> {
   }
   if (!isTable(file)) return readText(await file.text(), file.name);
   // Spreadsheets save in letters of several kinds, which the rack's own reading knows.
-  const { bringRackFile } = await import('../rack/files/bring.ts');
-  await bringRackFile(file);
-  return undefined;
+  const { readRackFile } = await import('../rack/files/reading.ts');
+  return { rack: await readRackFile(file) };
 }
 
 const refusal = (found: string, expected: string, mend: string, source: string): InputError =>
@@ -94,19 +138,14 @@ function kindOf({ name, type }: File): string | undefined {
   return ['glb', 'gltf', 'obj', 'stl', 'step'].includes(ending) ? 'a 3D model' : undefined;
 }
 
-/** A build's work; undefined where it is a rack, which is handed on. */
-async function readText(text: string, name: string): Promise<FreshWork | undefined> {
-  if (!isRack(text)) return workFrom(text, name);
-  await bringRack(text, name);
-  return undefined;
+const readText = async (text: string, name: string): Promise<Brought> =>
+  formatOf(text) === 'testspoon-rack' ? readRack(text, name) : { work: await workFrom(text, name) };
+
+async function readRack(text: string, name: string): Promise<Brought> {
+  const { readRackText } = await import('../rack/files/reading.ts');
+  return { rack: readRackText(text, name) };
 }
 
-/** Hands a rack to the dialog that says what would come of it. */
-async function bringRack(text: string, name: string): Promise<void> {
-  const rackFiles = await import('../rack/files/bring.ts');
-  rackFiles.bringRack(text, name);
-}
-
-/** Told from the first field that says it, without reading it all. */
-const isRack = (text: string): boolean =>
-  /"format"\s*:\s*"([^"]*)"/.exec(text.slice(0, 20_000))?.[1] === 'testspoon-rack';
+/** Told from the first field that says it, without reading it all; nothing where none does. */
+const formatOf = (text: string): string =>
+  /"format"\s*:\s*"([^"]*)"/.exec(text.slice(0, 20_000))?.[1] ?? '';

@@ -1,8 +1,8 @@
 /**
- * Racks on their way in: what was read, and the dialog over it. For whoever meets a file or a paste
- * that is no build, anywhere on the page: `bringRack(text, name)` and `bringRackFile(file)` read it and
- * lay the dialog over the page, which tells what is wrong as well. Import this file when it is needed,
- * since reading tables is no part of the first page.
+ * Racks on their way in: what was read, and the dialog over it. For whoever has read files or a paste
+ * that is no build, anywhere on the page: `showReadings(readings)` lays the dialog over the page, which
+ * tells what is wrong as well. Import this file when it is needed, since reading tables is no part of
+ * the first page.
  */
 import { create } from 'zustand';
 import { type Build, finishesByRef, refOf } from '../../../build/build.ts';
@@ -13,7 +13,7 @@ import type { Rack } from '../../../finish/rack/rack.ts';
 import { idFrom } from '../../../ground/id.ts';
 import { clear, lay, useOverlay } from '../../overlay/overlay.ts';
 import { editAll, endStep } from '../../store.ts';
-import { type Reading, readRackFile, readRackText } from './reading.ts';
+import type { Reading } from './reading.ts';
 
 /** What has been read and waits to be brought in. */
 export const useBringing = create<{ readonly readings: readonly Reading[] }>()(() => ({
@@ -26,15 +26,9 @@ export function layBringing(readings: readonly Reading[] = [], into?: string): v
   lay({ kind: 'bring', ...(into !== undefined && { into }) });
 }
 
-/** Reads a rack's text, whole or as a table, and lays the dialog over the page. */
-export const bringRack = (text: string, name: string): void => show(readRackText(text, name));
-
-/** Reads a rack's file, in whatever letters it is written, and lays the dialog over the page. */
-export const bringRackFile = async (file: File): Promise<void> => show(await readRackFile(file));
-
-/** One that comes while the dialog is open, such as the second of two dropped, stands beside. */
-const show = (reading: Reading): void =>
-  useOverlay.getState().overlay?.kind === 'bring' ? addReadings([reading]) : layBringing([reading]);
+/** Lays what was read over the page; where the dialog is open already, beside what waits there. */
+export const showReadings = (readings: readonly Reading[]): void =>
+  useOverlay.getState().overlay?.kind === 'bring' ? addReadings(readings) : layBringing(readings);
 
 /** Takes the dialog away, and lets what was read go. */
 export function putAway(): void {

@@ -108,6 +108,21 @@ export function headed({ rows }: Table): Headed {
   return { columns, rows: beneath, leftOut, hasHeadings: true };
 }
 
+/** Whether a first row has names for columns of colours, whatever stands beneath them. */
+export function namesColours(cells: readonly string[]): boolean {
+  const named = cells
+    .map(plainHeading)
+    .flatMap((plain) => known.filter(([one]) => one.test(plain)));
+  const meanings = new Set(named.map(([, meaning]) => meaning));
+  const has = (is: (meaning: Meaning) => boolean): boolean =>
+    known.filter(([, meaning]) => is(meaning)).every(([, meaning]) => meanings.has(meaning));
+  return (
+    [...meanings].some((meaning) => meaning.kind === 'field' && meaning.path === 'colour') ||
+    has(({ kind }) => kind === 'rgb') ||
+    has(({ kind }) => kind === 'lab')
+  );
+}
+
 const filledAt = (rows: readonly Row[], position: number): string[] =>
   rows.map(({ cells }) => cells[position]?.trim() ?? '').filter(Boolean);
 
@@ -167,7 +182,7 @@ function guessed(rows: readonly Row[]): Headed {
 const hasDigit = (cell: string): boolean => /\d/.test(cell);
 const hasLetter = (cell: string): boolean => /\p{L}/u.test(cell);
 /** A cell that can be nothing but a colour. */
-const isColourCell = (cell: string): boolean =>
+export const isColourCell = (cell: string): boolean =>
   /^\s*(#[0-9a-f]{3}([0-9a-f]{3})?|(lab|lab-d50|spectrum|rgb)[\s(].*\d.*)\s*$/i.test(cell);
 /** A cell that may be a colour, in a column that is called one. */
 const maybeColour = (cell: string): boolean =>
