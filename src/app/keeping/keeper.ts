@@ -9,9 +9,10 @@
  * what the first keeps, and takes its place when that one lets go.
  */
 import type { Build } from '../../build/build.ts';
-import { freeName } from '../../ground/id.ts';
-import { isUntouchedDemo, workFromKept } from '../opening/start.ts';
+import { cutText, freeName, longestName } from '../../ground/id.ts';
+import { isUntouchedDemo, openingProblems, workFromKept } from '../opening/start.ts';
 import { amend, follow, newKey, useBench, type Work } from '../store.ts';
+import { isAside, putAside, takeFromAside } from './aside.ts';
 import { afterKept } from './lasting.ts';
 import { pictureLater } from './pictures.ts';
 import { rememberOpen } from './pointer.ts';
@@ -116,7 +117,7 @@ async function write(): Promise<void> {
     }
     recover('build');
     const { drawn } = useStatus.getState();
-    if (drawn !== undefined) show(knownAs(drawn.key) === undefined ? 'none' : 'kept');
+    if (drawn !== undefined) show(standing(drawn.key));
   } catch (error) {
     refuse('build', error);
     retrying = setTimeout(() => void write(), retryMs);
@@ -125,11 +126,18 @@ async function write(): Promise<void> {
     letGoOfLeft();
   }
 }
+const standing = (key: string): KeptState => {
+  if (isAside(key)) return 'unkept';
+  return knownAs(key) === undefined ? 'none' : 'kept';
+};
 const first = (): Work | undefined => waiting.values().next().value;
 
 async function writeOne(work: Work): Promise<void> {
-  if (isKept(work)) return;
   try {
+    if (isKept(work)) {
+      await takeFromAside(work.key);
+      return;
+    }
     // Brought back by undo, it is itself again, whoever else has it open.
     const gone = deletedHere(work.key);
     if (gone !== undefined) await putBackAsItWas(gone);
@@ -141,6 +149,11 @@ async function writeOne(work: Work): Promise<void> {
       await goOnAsCopy(work);
       return;
     }
+    const problems = openingProblems(work);
+    if (problems.length > 0) {
+      await putAside(work, problems);
+      return;
+    }
     // A build deleted elsewhere goes on counting, so that no revision ever means two things.
     const over = knownAs(work.key) ?? deleted.get(work.key);
     const revision = await keepBuild(work.key, work.build, over?.revision);
@@ -150,6 +163,7 @@ async function writeOne(work: Work): Promise<void> {
     }
     knowAs(work.key, { build: work.build, revision });
     standsKept(work.key);
+    await takeFromAside(work.key);
     pictureLater(work);
     afterKept(work.key);
   } catch (error) {
@@ -189,10 +203,9 @@ async function goOnAsCopy(work: Work): Promise<void> {
   });
 }
 
-const longestName = 120;
 const ending = ' (second tab)';
 const nameOfCopy = (name: string): string =>
-  name.endsWith(ending) ? name : `${name.slice(0, longestName - ending.length - 4)}${ending}`;
+  name.endsWith(ending) ? name : `${cutText(name, longestName - ending.length - 4)}${ending}`;
 
 function onStanding(key: string, isFirst: boolean): void {
   if (key !== openKey) return;

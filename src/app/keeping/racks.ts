@@ -3,12 +3,20 @@
  * Testspoon, so that there is something to choose from on the first evening. Every change is kept;
  * what other tabs keep is taken in, by rack and finish (`merge`).
  */
+import { withoutHidden } from '../../finish/parse.ts';
 import { parseRack, type Rack } from '../../finish/rack/rack.ts';
+import { problemSentence } from '../../ground/problem.ts';
 import { textOf } from '../opening/garage.ts';
 import { amend, layOutRacks, useBench } from '../store.ts';
 import { type Changes, changesBetween, isNothing, withChanges } from './merge.ts';
-import { say } from './status.ts';
-import { keepRackChanges, keptRacks, type Shelf, takeInRacks } from './store/racks.ts';
+import { say, unsay } from './status.ts';
+import {
+  keepRackChanges,
+  keptRacks,
+  type Shelf,
+  takeInRacks,
+  type Unreadable,
+} from './store/racks.ts';
 import { hearTabs, tellTabs } from './tabs/channel.ts';
 import { recover, refuse } from './trouble.ts';
 
@@ -54,13 +62,30 @@ export async function fetchRacks(): Promise<void> {
   });
 }
 
-const tellUnreadable = (names: readonly string[]): void =>
+const told = ({ name, problem }: Unreadable): string =>
+  `“${withoutHidden(name)}”${problem === undefined ? '' : ` (${problemSentence(problem)})`}`;
+
+const tellUnreadable = (racks: readonly Unreadable[]): void =>
   say({
     id: 'unreadable-racks',
     text:
-      `${names.length === 1 ? 'One rack' : `${names.length} racks`} kept in this browser could not be ` +
-      `read (${names.join(', ')}), perhaps made by a newer Testspoon. Nothing of it was changed.`,
+      `${racks.length === 1 ? 'One rack' : `${racks.length} racks`} kept in this browser could not be ` +
+      `read: ${racks.map(told).join('; ')}. Nothing of it was changed.`,
   });
+
+const refusedRacks = 'refused-racks';
+function tellRefused(racks: readonly Unreadable[]): void {
+  if (racks.length === 0) {
+    unsay(refusedRacks);
+    return;
+  }
+  say({
+    id: refusedRacks,
+    text:
+      `The last change left a rack that could not be read again: ${racks.map(told).join('; ')}. ` +
+      'What was kept of it before stays as it was. Undo takes the change back.',
+  });
+}
 
 function due(): void {
   if (isDue) return;
@@ -82,13 +107,19 @@ async function bringTogether(): Promise<void> {
     if (shelf === undefined || now === undefined) return;
     const own = changesBetween(shelf.racks, now);
     const known: Shelf = { ...shelf, racks: now };
-    const written = isNothing(own) ? known : await keepRackChanges(shelf, known, own);
+    const written = isNothing(own) ? known : await keepOwn(shelf, known, own);
     const met = await takeInRacks(written);
     if (!isNothing(own)) tellTabs({ kind: 'racks' });
     shelf = met;
     takeIn(now, met.racks);
     if (useBench.getState().racks === met.racks) return;
   }
+}
+
+async function keepOwn(before: Shelf, after: Shelf, changes: Changes): Promise<Shelf> {
+  const { refused, ...written } = await keepRackChanges(before, after, changes);
+  tellRefused(refused);
+  return written;
 }
 
 /** Lays out racks as they are once others' changes are in; what was changed here since stays. */

@@ -1,9 +1,12 @@
 /**
  * Racks in the browser's store: read, and changed within one transaction, so that what two tabs
  * change at once comes together rack by rack and finish by finish. What cannot be read stays as it
- * is, and gives way to a new rack of its name without being lost.
+ * is, and gives way to a new rack of its name without being lost; a change that would make a rack
+ * such is put beside it and reported, and the rack stays kept as it was.
  */
+import type { Finish } from '../../../finish/finish.ts';
 import { parseRack, type Rack } from '../../../finish/rack/rack.ts';
+import { InputError, type Problem } from '../../../ground/problem.ts';
 import { newKey } from '../../store.ts';
 import { type Changes, changesBetween, inOrder, withChanges } from '../merge.ts';
 import { database, type RackStamp } from './database.ts';
@@ -15,18 +18,49 @@ export interface Shelf {
   readonly revisions: ReadonlyMap<string, string> | undefined;
 }
 
-/** A kept value as a rack; undefined where it cannot be read. */
-function rackIn(value: unknown, id: string): Rack | undefined {
+/** A kept value as a rack, or what is wrong with it. */
+function readRack(value: unknown, id: string): Rack | readonly Problem[] {
   try {
     return parseRack(JSON.stringify(value), id);
-  } catch {
-    return undefined;
+  } catch (error) {
+    return error instanceof InputError ? error.problems : [];
   }
 }
 
-/** The kept racks, and the names of those that cannot be read; undefined where none were kept. */
+/** A kept value as a rack; undefined where it cannot be read. */
+function rackIn(value: unknown, id: string): Rack | undefined {
+  const read = readRack(value, id);
+  return 'id' in read ? read : undefined;
+}
+
+/** A rack that cannot be read, or is not kept because it could not be. */
+export interface Unreadable {
+  readonly name: string;
+  /** What is wrong; nothing where that is not known. */
+  readonly problem: Problem | undefined;
+}
+
+/** Racks that could not be read if kept, by id; each is read whole before it is kept again. */
+const refused = new Map<string, Unreadable>();
+
+/**
+ * What would be wrong with the rack if it were kept like this: its own fields and the finishes that
+ * have changed, so that a large rack does not hold up every change.
+ */
+function faultsIn(rack: Rack, put: readonly Finish[] | undefined): readonly Problem[] {
+  const isWhole = refused.has(rack.id);
+  const read = readRack(isWhole ? rack : { ...rack, finishes: put ?? [] }, rack.id);
+  return 'id' in read ? [] : read;
+}
+
+const nameOf = (value: unknown, id: string): string => {
+  const { name } = (value ?? {}) as { name?: unknown };
+  return typeof name === 'string' && name !== '' ? name : id;
+};
+
+/** The kept racks, and those that cannot be read; undefined where none were kept. */
 export async function keptRacks(): Promise<
-  { readonly shelf: Shelf; readonly unreadable: readonly string[] } | undefined
+  { readonly shelf: Shelf; readonly unreadable: readonly Unreadable[] } | undefined
 > {
   const read = (await database()).transaction(['racks', 'notes']);
   const [stamps, records] = await Promise.all([
@@ -37,11 +71,11 @@ export async function keptRacks(): Promise<
   if (stamps === undefined) return undefined;
   const kept = new Map(records.map(({ key, rack }) => [key, rack]));
   const racks: Rack[] = [];
-  const unreadable: string[] = [];
+  const unreadable: Unreadable[] = [];
   for (const { id } of stamps) {
-    const rack = rackIn(kept.get(id), id);
-    if (rack === undefined) unreadable.push(id);
-    else racks.push(rack);
+    const read = readRack(kept.get(id), id);
+    if ('id' in read) racks.push(read);
+    else unreadable.push({ name: nameOf(kept.get(id), id), problem: read[0] });
   }
   return { shelf: { racks, revisions: revisionsIn(stamps, racks) }, unreadable };
 }
@@ -64,7 +98,7 @@ export async function keepRackChanges(
   before: Shelf,
   after: Shelf,
   changes: Changes,
-): Promise<Shelf> {
+): Promise<Shelf & { readonly refused: readonly Unreadable[] }> {
   const change = (await database()).transaction(['racks', 'notes'], 'readwrite');
   try {
     const racks = change.objectStore('racks');
@@ -76,7 +110,10 @@ export async function keepRackChanges(
       stamps === undefined ? after.racks.map(({ id }) => id) : [...changes.changed.keys()];
     const met = new Map(after.racks.map((rack) => [rack.id, rack]));
     const revisions = new Map(before.revisions);
-    for (const id of changes.removed.keys()) revisions.delete(id);
+    for (const id of changes.removed.keys()) {
+      revisions.delete(id);
+      refused.delete(id);
+    }
     for (const id of touched) {
       const revision = stored.get(id);
       const own = met.get(id)!;
@@ -88,6 +125,15 @@ export async function keepRackChanges(
         else if (record !== undefined) await racks.put({ ...record, key: `${id} ${newKey()}` });
       }
       met.set(id, next);
+      const faults = faultsIn(next, changes.changed.get(id)?.put);
+      if (faults.length > 0) {
+        refused.set(id, { name: next.name, problem: faults[0] });
+        // Nothing that opens gives way to it; where nothing is kept yet, it is kept as it is.
+        if (revision !== undefined) {
+          await racks.put({ key: `${id} beside`, rack: next });
+          continue;
+        }
+      } else refused.delete(id);
       const fresh = newKey();
       revisions.set(id, fresh);
       stored.set(id, fresh);
@@ -106,7 +152,8 @@ export async function keepRackChanges(
     await notes.put(order, 'racks');
     await change.done;
     // Racks of others that this tab has not met yet are taken in next.
-    return { racks: likeBefore(after.racks, [...met.values()]), revisions };
+    const racksNow = likeBefore(after.racks, [...met.values()]);
+    return { racks: racksNow, revisions, refused: [...refused.values()] };
   } catch (error) {
     change.done.catch(() => {});
     try {
