@@ -1,6 +1,6 @@
 /** What a build file refuses, and how it says so: place, what stands there, what should, the mend. */
 import { describe, expect, it } from 'vitest';
-import { parseBuild, textOf } from '../../src/build/file.ts';
+import { openBuild, parseBuild, textOf } from '../../src/build/file.ts';
 import { buildFrom, type Migrations, mostProblems, raised } from '../../src/build/read/document.ts';
 import { InputError, type Problem } from '../../src/ground/problem.ts';
 import { plainDocument, plainFinish, ref } from './sample.ts';
@@ -420,11 +420,19 @@ describe('an older version', () => {
   });
 });
 
-describe('work restored from the browser', () => {
-  it('comes back even while its rules contradict each other', () => {
-    const rules = [{ kind: 'most-finishes', count: 0 }];
-    expect(buildFrom(spoiled({ rules })).rules).toHaveLength(1);
+describe('work whose rules contradict each other', () => {
+  const rules = [{ kind: 'most-finishes', count: 0 }];
+
+  it('comes back from the browser and from its file, to be mended, but is not judged', () => {
+    const build = buildFrom(spoiled({ rules }));
+    expect(build.rules).toHaveLength(1);
+    expect(openBuild(textOf(build))).toEqual(build);
     expect(refusals({ rules })[0]!.place).toBe('rules › 1');
+  });
+
+  it('is refused for any other fault all the same', () => {
+    const text = JSON.stringify(spoiled({ rules, mustRead: ['roof'] }));
+    expect(problemsOf(() => openBuild(text)).map(({ place }) => place)).toEqual(['mustRead › 1']);
   });
 });
 

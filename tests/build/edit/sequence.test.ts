@@ -42,7 +42,20 @@ interface Hand {
   readonly word: string;
 }
 
-const words = ['Loud', 'Quiet', 'Copy of Loud', 'Größe', '箱', 'constructor', 'stripes'];
+/** Names that a file may hold, up to its 120 UTF-16 units, of characters that are easily broken. */
+const fitting = (text: string): string => text.slice(0, 120);
+const family = '\u{1f469}\u200d\u{1f469}\u200d\u{1f467}';
+const words = [
+  ...['Loud', 'Quiet', 'Copy of Loud', 'Größe', '箱', 'constructor', 'stripes'],
+  `a${'\u{1f3ce}'.repeat(59)}`,
+  '\u{1f3ce}'.repeat(60),
+  fitting(`${family.repeat(15)}`),
+  fitting(`o${'\u0308'.repeat(200)}`),
+  fitting('e\u0301'.repeat(60)),
+  '\u{1f1eb}\u{1f1ee}'.repeat(30),
+  'x'.repeat(120),
+  `${'y'.repeat(118)} 2`,
+];
 const hands: fc.Arbitrary<Hand> = fc.record({
   one: fc.nat(40),
   other: fc.nat(40),
@@ -63,6 +76,26 @@ const ruleFrom = (build: Build, { one, other, isOn }: Hand): Rule => {
   return isOn
     ? { kind: 'same', parts: [part, next] }
     : { kind: 'if-then', when: { part, finish }, wants: { part: next, oneOf: [finish] } };
+};
+
+/** Half written while the part or the finish it names went from the build. */
+const staleRule = (build: Build, hand: Hand): Rule => {
+  const [part, gone] = [partAt(build, hand.one), `gone-${hand.other}`];
+  const finish = refAt(build, hand.one);
+  const rules: readonly Rule[] = [
+    { kind: 'same', parts: hand.isOn ? [part, gone] : [gone, part] },
+    { kind: 'must-echo', part: gone },
+    { kind: 'most-share', part: gone, percent: 5 },
+    { kind: 'ready-by', date: '2031-02-30' },
+    { kind: 'if-then', when: { part, finish: `gone/${gone}` }, wants: { part, oneOf: [finish] } },
+    { kind: 'if-then', when: { part, finish }, wants: { part, oneOf: [finish, `gone/${gone}`] } },
+    {
+      kind: 'never-together',
+      first: { part, finish },
+      second: { part: gone, finish },
+    },
+  ];
+  return among(rules, hand.other)!;
 };
 
 const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
@@ -94,6 +127,13 @@ const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
   remove: (build, { one }) => removeAlternative(build, alternativeAt(build, one)),
   rule: (build, hand) => addRule(build, ruleFrom(build, hand)),
   exchange: (build, hand) => replaceRule(build, hand.one % 9, ruleFrom(build, hand)),
+  stale: (build, hand) => addRule(build, staleRule(build, hand)),
+  mistake: (build, hand) => replaceRule(build, hand.one % 9, staleRule(build, hand)),
+  stray: (build, { one, other, isOn }) => {
+    const [part, ref] = [partAt(build, one), `gone/gone-${other}`];
+    const worn = wearOn(giveFinish(build, part, ref), alternativeAt(build, other), part, ref);
+    return setCandidate(settlePart(worn, part, isOn, ref), part, ref, true);
+  },
   unrule: (build, { one }) => removeRule(build, one % 9),
   embed: (build, { one, other }) =>
     embed(build, { ...among(build.finishes, one)!, rack: 'other', id: `more-${other}` }),
@@ -101,7 +141,8 @@ const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
     replaceFinish(build, refAt(build, one), {
       ...among(build.finishes, one)!,
       rack: 'swapped',
-      id: `for-${other}`,
+      // Few, so that one often meets itself.
+      id: `for-${other % 3}`,
     }),
   tidy: withoutUnused,
 };
