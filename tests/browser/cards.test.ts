@@ -54,13 +54,18 @@ describe('every card', () => {
     it(`${name}: of parts, alone and all together, gives axe nothing to object to`, async () => {
       const page = await start(screen);
       const open = await cardOf(page, 'Stripes');
+      const way = await button(open, 'Done').boundingBox();
       await button(open, 'Add candidates…').click();
       await open.getByRole('option').first().waitFor();
       await open.getByText('Spray together with other parts…').click();
       await check(page, 'dialog[open]', 'an open part');
       await open.getByRole('radio', { name: /^Settled/ }).check();
       await check(page, 'dialog[open]', 'a settled part');
-      await button(open, 'All parts').click();
+      // Ways out stand at one place, whatever is in the card and however long its title.
+      await open.getByRole('textbox', { name: 'Name' }).fill('Stripes over nose, bonnet and tail');
+      const long = page.getByRole('dialog', { name: 'Stripes over nose, bonnet and tail' });
+      expect(await button(long, 'Done').boundingBox()).toEqual(way);
+      await button(long, 'All parts').click();
       const list = page.getByRole('dialog', { name: 'All parts' });
       await list.getByLabel('Tick Belts').check();
       await check(page, 'dialog[open]', 'the list of parts');
@@ -83,6 +88,10 @@ describe('every card', () => {
       await check(page, 'dialog[open]', 'a new build');
       await button(dialog, 'Begin this build').click();
       await page.locator('.questions').waitFor();
+      // On a phone the questions lie beneath the switches, and a line under the car leads there.
+      const line = button(page, /^Three questions to a comparison: 0 of 3/);
+      expect(await line.isVisible()).toBe(screen === phone);
+      if (screen === phone) await line.click();
       await check(page, '.questions', 'three questions');
       await button(page, /^New roadster/).click();
       await page.getByRole('dialog', { name: 'This build' }).waitFor();

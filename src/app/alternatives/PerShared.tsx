@@ -11,6 +11,7 @@ import { brokenRules, listed, namesIn } from '../../build/rule.ts';
 import type { SightTable } from '../../car/table.ts';
 import { ruleFactsOf } from '../sheet/compared.ts';
 import { edit, endStep, useWork } from '../store.ts';
+import './alternatives.css';
 
 /** More finishes are counted rather than named. */
 const mostNamed = 4;
@@ -41,8 +42,8 @@ export function PerShared({
         {wordsOf(missing.map(({ finish }) => names.finish(finish)))}
       </button>
       <p className="quiet">
-        {there.length === 0 ? '' : `${thereWords(build, there)}. `}
         {partsWords(missing, names.part)}
+        {there.length === 0 ? '' : ` ${thereWords(build, there)} already.`}
       </p>
       {breaks.map((words) => (
         <p key={words}>{words}</p>
@@ -70,7 +71,7 @@ const thereWords = (build: Build, there: readonly Shared[]): string =>
 function partsWords(missing: readonly Shared[], nameOf: (part: string) => string): string {
   const [first, ...others] = missing.map(({ parts }) => listed(parts.map(nameOf)));
   const isOne = others.every((parts) => parts === first);
-  return isOne ? `Together on ${first}.` : 'Each on all open parts that may wear it.';
+  return isOne ? `On ${first} together.` : 'Each on all open parts that may wear it.';
 }
 
 /** The rules that an alternative still to be made would break, told beforehand. */

@@ -43,7 +43,7 @@ function wearersIn(build: Build, parts: readonly OpenPart[]): string[] {
   const letters = new Map<string, string[]>();
   build.alternatives.forEach(({ choices }, at) => {
     const [ref, ...others] = new Set(parts.map(({ id }) => choices[id]));
-    const worn = others.length === 0 ? names.finish(ref) : 'several';
+    const worn = others.length === 0 ? names.finish(ref) : 'several finishes on them';
     letters.set(worn, [...(letters.get(worn) ?? []), letterOf(at)]);
   });
   return [...letters].map(

@@ -38,7 +38,7 @@ describe('a spoon pressed for many parts', () => {
     const ids = ['piping', 'dash', 'body'];
     const two = wearOn(addAlternative(given(ids, 'red'), 'Second'), 'second', 'dash', ref('red'));
     expect(pickedWords(before, two, ids, ref('red'))).toBe(
-      'Body wears Red; Red is now a candidate of Piping and Dash; A wears Teal; B wears several.',
+      'Body wears Red; Red is now a candidate of Piping and Dash; A wears Teal; B wears several finishes on them.',
     );
   });
 });
