@@ -24,6 +24,8 @@ export default defineConfig({
     // The stage with its 3D library is one piece of 570 kB, fetched once the page stands and can be used.
     chunkSizeWarningLimit: 600,
     rolldownOptions: {
+      // On a slow machine it would tell which plugins took long; a builder can change none of them.
+      checks: { bundlerTimings: false },
       // The glTF reader would fetch these to read from a disk, which a page never asks of it.
       external: (id, importer) =>
         /^node:(fs|path)$/.test(id) && (importer?.includes('@gltf-transform') ?? false),
