@@ -5,10 +5,10 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { desktop, type OpenPage, phone, startBrowser, visit } from './browser.ts';
-import { fillShelf, keptBuilds, keptNames, keptPictures } from './kept.ts';
+import { ageRack, fillShelf, keptBuilds, keptNames, keptPictures } from './kept.ts';
 import { type Host, serve } from './serve.ts';
 
 const built = fileURLToPath(new URL('../../dist/app/', import.meta.url));
@@ -64,6 +64,16 @@ const showBuilds = async (page: Page): Promise<void> => {
     .getByRole('dialog', { name: 'Builds' })
     .getByText(/^Demo:/)
     .waitFor();
+};
+/** The JSON of the file that pressing a button saves. */
+const savedBy = async (page: Page, save: Locator): Promise<unknown> => {
+  const downloading = page.waitForEvent('download');
+  await save.click();
+  const chunks: Buffer[] = [];
+  for await (const chunk of await (await downloading).createReadStream()) {
+    chunks.push(chunk as Buffer);
+  }
+  return JSON.parse(Buffer.concat(chunks).toString('utf8'));
 };
 const lineOf = (page: Page, name: string) => page.locator('.builds-line', { hasText: name });
 /** Drops or pastes files, or pastes text, where nothing is being typed. */
@@ -229,14 +239,23 @@ describe('work of another Testspoon', () => {
     const line = lineOf(page, 'From the future');
     expect(await line.textContent()).toMatch(/newer Testspoon; it stays untouched/);
     expect(await line.getByRole('button', { name: /^Open/ }).count()).toBe(0);
-    const downloading = page.waitForEvent('download');
-    await line.getByRole('button', { name: /^Save to file/ }).click();
-    const chunks: Buffer[] = [];
-    for await (const chunk of await (await downloading).createReadStream()) {
-      chunks.push(chunk as Buffer);
-    }
-    expect(JSON.parse(Buffer.concat(chunks).toString('utf8'))).toEqual(JSON.parse(newer));
+    const saved = await savedBy(page, line.getByRole('button', { name: /^Save to file/ }));
+    expect(saved).toEqual(JSON.parse(newer));
     expect(await keptNames(page)).toEqual(['Dragonfly roadster', 'From the future']);
+  });
+});
+
+describe('a rack of a newer Testspoon', () => {
+  it('is told, left as it is, and can be had as a file', async () => {
+    const page = await start();
+    await page.getByRole('button', { name: 'Rack', exact: true }).click();
+    await page.getByRole('button', { name: 'New rack' }).click();
+    await expect.poll(() => ageRack(page).catch(() => undefined)).toBeTruthy();
+    const aged = await ageRack(page);
+    await again(page);
+    const notice = page.locator('.notice', { hasText: 'kept in this browser could not be read' });
+    const save = notice.getByRole('button', { name: 'Save what could not be read' });
+    expect(await savedBy(page, save)).toEqual(aged);
   });
 });
 

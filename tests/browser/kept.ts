@@ -43,6 +43,32 @@ export const keptPictures = async (page: Page): Promise<string[]> =>
 export const keptNames = async (page: Page): Promise<string[]> =>
   (await keptBuilds(page)).map(({ document }) => document.name).sort();
 
+/** Makes the first rack that is kept one of a newer Testspoon; the answer is what is kept then. */
+export const ageRack = (page: Page): Promise<unknown> =>
+  page.evaluate(
+    () =>
+      new Promise<unknown>((resolve, reject) => {
+        const opening = indexedDB.open('testspoon');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const change = opening.result.transaction('racks', 'readwrite');
+          const racks = change.objectStore('racks');
+          const first = racks.openCursor();
+          let aged: unknown;
+          first.onsuccess = () => {
+            const record = first.result?.value as { key: string; rack: object };
+            aged = { ...record.rack, version: 99 };
+            racks.put({ ...record, rack: aged });
+          };
+          change.onerror = () => reject(change.error);
+          change.oncomplete = () => {
+            opening.result.close();
+            resolve(aged);
+          };
+        };
+      }),
+  );
+
 /** Puts `count` copies of the only kept build beside it, as old as they are many. */
 export const fillShelf = (page: Page, count: number): Promise<void> =>
   page.evaluate(

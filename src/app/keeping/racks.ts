@@ -71,6 +71,7 @@ const tellUnreadable = (racks: readonly Unreadable[]): void =>
     text:
       `${racks.length === 1 ? 'One rack' : `${racks.length} racks`} kept in this browser could not be ` +
       `read: ${racks.map(told).join('; ')}. Nothing of it was changed.`,
+    remedies: ['unreadable-racks'],
   });
 
 const refusedRacks = 'refused-racks';

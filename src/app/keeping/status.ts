@@ -9,7 +9,7 @@ import type { Work } from '../store.ts';
 /** `none`: nothing of one's own to keep yet. */
 export type KeptState = 'none' | 'keeping' | 'kept' | 'unkept';
 /** What can be done about a notice, as buttons in its line. */
-export type Remedy = 'save' | 'builds';
+export type Remedy = 'save' | 'builds' | 'unreadable-racks';
 
 export interface Notice {
   /** One notice of an id at a time. */

@@ -128,7 +128,8 @@ const refusal = (found: string, expected: string, mend: string, source: string):
 /** What a file is that holds no text of ours; undefined where it may. */
 function kindOf({ name, type }: File): string | undefined {
   const ending = /\.([a-z0-9]+)$/i.exec(name)?.[1]?.toLowerCase() ?? '';
-  if (type.startsWith('image/')) return 'a picture';
+  const isPicture = /^(jpe?g|png|gif|webp|heic|avif|bmp|tiff?)$/.test(ending);
+  if (isPicture || type.startsWith('image/')) return 'a picture';
   if (type.startsWith('video/') || type.startsWith('audio/')) return 'a recording';
   if (['pdf', 'doc', 'docx', 'odt'].includes(ending)) return 'a document';
   if (['xls', 'xlsx', 'ods', 'numbers'].includes(ending)) {

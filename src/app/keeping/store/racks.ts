@@ -9,6 +9,7 @@ import { parseRack, type Rack } from '../../../finish/rack/rack.ts';
 import { InputError, type Problem } from '../../../ground/problem.ts';
 import { newKey } from '../../store.ts';
 import { type Changes, changesBetween, inOrder, withChanges } from '../merge.ts';
+import { textOfDocument } from './card.ts';
 import { database, type RackStamp } from './database.ts';
 
 /** Racks as the store has them. */
@@ -78,6 +79,16 @@ export async function keptRacks(): Promise<
     else unreadable.push({ name: nameOf(kept.get(id), id), problem: read[0] });
   }
   return { shelf: { racks, revisions: revisionsIn(stamps, racks) }, unreadable };
+}
+
+/** Every kept rack that cannot be read, also one that gave way, as text just as it is kept. */
+export async function unreadableRacks(): Promise<
+  readonly { readonly name: string; readonly text: string }[]
+> {
+  const records = await (await database()).getAll('racks');
+  return records
+    .filter(({ key, rack }) => rackIn(rack, key) === undefined)
+    .map(({ key, rack }) => ({ name: nameOf(rack, key), text: textOfDocument(rack) }));
 }
 
 const revisionsIn = (
