@@ -191,5 +191,5 @@ export function closenessSentence(
 
 /** What is tried before saying so. */
 export const closenessExplained =
-  `Colours are known only so well. Each pair is tried ${drawCount} times with every colour shifted ` +
-  `at random within that; one that is ahead ${tooCloseBelow} times of 100 stays ahead.`;
+  `Each pair is tried ${drawCount} times, every colour shifted at random within what is known of ` +
+  `it. From ${tooCloseBelow} times of 100 on, one counts as ahead.`;

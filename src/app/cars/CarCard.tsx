@@ -84,8 +84,7 @@ const First = () => (
     >
       open a part
     </button>{' '}
-    and give it two candidates. Until then a number would speak of a car that nobody means; the
-    score sheet has it all the same.
+    and give it two candidates: only then does a number mean anything.
   </p>
 );
 

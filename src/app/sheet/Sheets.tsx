@@ -35,8 +35,7 @@ export function Sheets() {
 
           <p className="quiet">
             0 to 100. The overall weighs all six; half of all ordinary schemes reach 50. Numbers
-            follow from stated colours and our judgement of what matters; your eye decides.{' '}
-            {sheets.length < 2 ? '' : closenessExplained}
+            follow from stated colours and our judgement of what matters; your eye decides.
           </p>
         </div>
         <div className="sheets">
@@ -61,12 +60,16 @@ const mostInPairs = 3;
 const pairsOf = (count: number): number =>
   count <= mostInPairs ? (count * (count - 1)) / 2 : count - 1;
 
+/** What is tried before one is said to be ahead. */
+const Why = () => <li className="standing-why">{closenessExplained}</li>;
+
 /** As many lines as will be told, so that nothing moves when they come. */
 const Awaited = ({ count }: { count: number }) => (
   <ul className="standing quiet" aria-label="How surely one is ahead">
     {Array.from({ length: count }, (_, at) => `line ${at}`).map((line) => (
       <li key={line}>Trying how surely…</li>
     ))}
+    <Why />
   </ul>
 );
 
@@ -95,6 +98,7 @@ export function Standing() {
       {worthTelling(closeness, sheets).map((pair) => (
         <li key={`${pair.a} ${pair.b}`}>{closenessSentence(pair, letterOf)}</li>
       ))}
+      <Why />
     </ul>
   );
 }
