@@ -230,6 +230,8 @@ describe('the spoon in the hand', () => {
   it('leaves with its rack, which says what went', async () => {
     const page = await atTheRack();
     await page.getByRole('button', { name: 'New rack' }).click();
+    await page.getByLabel('Name of the rack').fill('Window\u200f sill');
+    await page.getByText('it holds a character that cannot be seen').waitFor();
     await page.getByLabel('Name of the rack').fill('Window sill');
     await page.getByRole('button', { name: 'Done' }).click();
     await page.getByText('Nothing stands here yet.').waitFor();

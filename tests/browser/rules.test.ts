@@ -10,7 +10,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Build, type Rule, refOf } from '../../src/build/build.ts';
 import { setCandidate } from '../../src/build/edit/part.ts';
-import { parseBuild } from '../../src/build/file.ts';
+import { parseBuild, textOf } from '../../src/build/file.ts';
 import { countKeeping } from '../build/enumerated.ts';
 import { desktop, type OpenPage, phone, startBrowser, visit } from './browser.ts';
 import { type Host, serve } from './serve.ts';
@@ -283,6 +283,18 @@ describe('rules that cannot hold together', () => {
     await expect.poll(() => total(page).textContent()).toContain(`${left} of them keep the rules`);
     await undo(page);
     await clash.waitFor();
+  });
+
+  it('come back from a file, and are explained as before', async () => {
+    const page = await start();
+    await drop(page, textOf({ ...without, name: 'From a file', rules: [three, none] }));
+    await page.getByRole('heading', { level: 1, name: 'From a file' }).waitFor();
+    const clash = section(page).getByRole('region', { name: '2 rules cannot hold together' });
+    await clash.waitFor();
+    expect(await clash.locator('.clash-rules').textContent()).toMatch(
+      /Rule 1: Mirrors, Dashboard and Seat piping must all wear the same\..*Rule 2: At most 0 bottles/,
+    );
+    expect(await page.locator('dialog[open]').count()).toBe(0);
   });
 
   it('may be freed by one candidate more', async () => {

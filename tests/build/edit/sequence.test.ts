@@ -117,6 +117,7 @@ const edits: Readonly<Record<string, (build: Build, hand: Hand) => Build>> = {
       : addPart(build, word, [`more-${one}`], refAt(build, one)),
   add: (build, { one, isOn, word }) =>
     addAlternative(build, word, isOn ? alternativeAt(build, one) : undefined),
+  twins: (build, { word }) => addAlternative(addAlternative(build, word), word),
   spread: (build, { one }) => alternativePerCandidate(build, partAt(build, one)),
   share: (build) => alternativePerShared(build),
   copy: (build, { one }) => copyAlternative(build, alternativeAt(build, one)),
