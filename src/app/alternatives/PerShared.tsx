@@ -33,7 +33,7 @@ export function PerShared({
     <div className="per-shared">
       <button
         type="button"
-        className="button button-strong"
+        className={part === undefined ? 'button button-strong' : 'button'}
         onClick={() => {
           endStep();
           edit(alternativePerShared);
@@ -43,7 +43,7 @@ export function PerShared({
       </button>
       <p className="quiet">
         {partsWords(missing, names.part)}
-        {there.length === 0 ? '' : ` ${thereWords(build, there)} already.`}
+        {there.length === 0 ? '' : ` ${thereWords(build, there)}.`}
       </p>
       {breaks.map((words) => (
         <p key={words}>{words}</p>
@@ -63,7 +63,7 @@ const thereWords = (build: Build, there: readonly Shared[]): string =>
   there
     .map((one) => {
       const at = build.alternatives.findIndex(({ choices }) => isAllIn(choices, one));
-      return `${letterOf(at)} is all in ${namesIn(build).finish(one.finish)}`;
+      return `${letterOf(at)} wears ${namesIn(build).finish(one.finish)} wherever it may already`;
     })
     .join('; ');
 
