@@ -49,6 +49,9 @@ const begun = async (page: Page): Promise<Page> => {
   await field(page, 'Name').waitFor();
   return page;
 };
+/** Tries the finish on a part of the cars. */
+const showOn = (page: Page, part: string) =>
+  editor(page).getByRole('combobox', { name: 'Show on the car' }).selectOption(part);
 /** The editor on the finish found by its name. */
 const editing = async (name: string): Promise<Page> => {
   const page = await rack();
@@ -97,23 +100,33 @@ describe('a new finish', () => {
     const [body, mirrors] = [await fillOf(page, 'body'), await fillOf(page, 'mirrors')];
     const score = await overall(page);
     await begun(page);
+    // Nothing is painted before one says where.
+    expect(await fillOf(page, 'body')).toBe(body);
     await field(page, 'Name').fill('Quarry tile');
+    await showOn(page, 'Body');
+    await way(page, 'Lab figures').check();
     await field(page, /^L\*/).fill('45');
     await field(page, /^a\*/).fill('34,5');
     await field(page, /^b\*/).fill('28');
     await isShownAs(page, 'body', [45, 34.5, 28]);
     expect(await overall(page)).toBe(score);
-    await editor(page).getByRole('combobox', { name: 'Show on the car' }).selectOption('Mirrors');
+    await showOn(page, 'Mirrors');
     await isShownAs(page, 'mirrors', [45, 34.5, 28]);
     expect(await fillOf(page, 'body')).toBe(body);
     await editor(page).getByRole('button', { name: 'Done' }).click();
     await expect.poll(() => fillOf(page, 'mirrors')).toBe(mirrors);
+    // Where it was tried is where it is offered.
+    expect(await page.getByLabel('Put it on').locator('option:checked').textContent()).toBe(
+      'Mirrors',
+    );
     await page.getByRole('searchbox').first().fill('Quarry');
     expect(await page.getByRole('option', { name: /Quarry tile/ }).count()).toBe(1);
   });
 
   it('figures that cannot be used stay in their field with what to write; the last stays on', async () => {
     const page = await fresh();
+    await showOn(page, 'Body');
+    await way(page, 'Lab figures').check();
     await field(page, /^L\*/).fill('60');
     await isShownAs(page, 'body', [60, 0, 0]);
     await field(page, /^L\*/).fill('600');
@@ -131,6 +144,7 @@ describe('a new finish', () => {
 
   it('by a pasted spectrum: a faulty line is named, a mended table is measured', async () => {
     const page = await fresh();
+    await showOn(page, 'Body');
     await way(page, 'Spectrum').check();
     const paste = field(page, /Wavelength in nm/);
     const lines = Array.from({ length: 31 }, (_, band) => `${400 + 10 * band}\t18.4187`);
@@ -151,8 +165,8 @@ describe('a new finish', () => {
 
   it('beside a spoon, by keyboard alone: takes its colour, steps away, and says so', async () => {
     const page = await fresh();
-    await way(page, 'Lab').focus();
-    await page.keyboard.press('ArrowRight');
+    await showOn(page, 'Body');
+    await way(page, 'Screen colour').focus();
     await page.keyboard.press('ArrowRight');
     await editor(page).getByRole('searchbox').focus();
     await page.keyboard.type('Rowan');
@@ -171,6 +185,44 @@ describe('a new finish', () => {
     expect(await way(page, 'Beside a swatch').isChecked()).toBe(true);
     await page.keyboard.press('Escape');
     expect(await editor(page).count()).toBe(0);
+  });
+});
+
+describe('a finish that is missed', () => {
+  it('goes again where the editor is closed on it untouched, and nothing is left to undo', async () => {
+    const page = await fresh();
+    await page.keyboard.press('Escape');
+    await editor(page).waitFor({ state: 'detached' });
+    await page.getByRole('searchbox').first().fill('New finish');
+    await page.getByText('No finish here has all of that.').waitFor();
+    const undo = page.locator('.head').getByRole('button', { name: 'Undo' });
+    expect(await undo.isDisabled()).toBe(true);
+  });
+
+  it('is made from what was typed on the rack, and again in a cell, which wears it at once', async () => {
+    const page = await rack();
+    await page.getByRole('searchbox').first().fill('smoked quince #b8a05a');
+    await page.getByText('No finish here has all of that.').waitFor();
+    await page.getByRole('button', { name: 'Make a finish called “smoked quince”…' }).click();
+    await expect.poll(() => field(page, 'Name').inputValue()).toBe('smoked quince');
+    expect(await field(page, /^Screen code/).inputValue()).toBe('#b8a05a');
+    await editor(page).getByRole('button', { name: 'Done' }).click();
+    await page.getByRole('button', { name: 'Bench', exact: true }).click();
+    await page.getByRole('button', { name: /^Mirrors on A:/ }).click();
+    const spoons = editor(page);
+    await spoons.getByText(/more finishes? in this build/).click();
+    await spoons.getByRole('searchbox').fill('burnt fig');
+    await spoons.getByRole('button', { name: 'Make a finish called “burnt fig”…' }).click();
+    const form = page.getByRole('dialog', { name: 'burnt fig' });
+    await form.getByText(/^Worn on Mirrors \(A\)/).waitFor();
+    await form.getByRole('textbox', { name: /^Screen code/ }).fill('#5a2036');
+    await expect.poll(async () => channels(await fillOf(page, 'mirrors'))).toEqual([90, 32, 54]);
+    expect(await objections(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await form.waitFor({ state: 'detached' });
+    await spoons.getByRole('option', { name: /^burnt fig/ }).waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: /^Mirrors on A: burnt fig/ }).waitFor();
   });
 });
 
