@@ -63,7 +63,7 @@ export async function fetchRacks(): Promise<void> {
 }
 
 const told = ({ name, problem }: Unreadable): string =>
-  `“${withoutHidden(name)}”${problem === undefined ? '' : ` (${problemSentence(problem)})`}`;
+  `“${withoutHidden(name)}”${problem === undefined ? '' : ` (${problemSentence(problem).replace(/\.$/, '')})`}`;
 
 const tellUnreadable = (racks: readonly Unreadable[]): void =>
   say({
