@@ -13,7 +13,7 @@ const at = (path: string): string => fileURLToPath(new URL(`../../${path}`, impo
 const app = at('dist/app');
 /** Everything the page is made of. */
 const sources = [
-  ...['ground', 'colour', 'finish', 'car', 'build', 'score', 'app'].map((room) =>
+  ...['ground', 'colour', 'finish', 'car', 'build', 'score', 'stage', 'app'].map((room) =>
     at(`src/${room}`),
   ),
   at('models'),
