@@ -10,6 +10,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import Color from 'colorjs.io';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { parseBuild } from '../../src/build/file.ts';
 import { appearanceOf } from '../../src/finish/appearance.ts';
 import { bottlesOf, type Finish } from '../../src/finish/finish.ts';
 import { parseRack } from '../../src/finish/rack/rack.ts';
@@ -23,9 +24,14 @@ const textOf = (path: string): string =>
   readFileSync(new URL(`../../${path}`, import.meta.url), 'utf8');
 const drawer = parseRack(textOf('palettes/bench-drawer.json'), 'bench-drawer.json').finishes;
 const shop = parseRack(textOf('palettes/corner-shop.json'), 'corner-shop.json').finishes;
+const demo = parseBuild(textOf('src/build/demo.json')).finishes;
+/** Bottles that any rack or the open build has on hand. */
+const there = new Set(
+  [...drawer, ...shop, ...demo].flatMap(bottlesOf).flatMap(({ id, onHand }) => (onHand ? id : [])),
+);
 const isOnHand = (finish: Finish): boolean => {
   const bottles = bottlesOf(finish);
-  return bottles.length > 0 && bottles.every(({ onHand }) => onHand);
+  return bottles.length > 0 && bottles.every(({ id }) => there.has(id));
 };
 
 let browser: Browser;
