@@ -77,7 +77,7 @@ const drop = (page: Page, name: string, text: string): Promise<void> =>
   );
 const savedText = async (page: Page): Promise<string> => {
   const downloading = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save' }).click();
+  await page.keyboard.press('Control+s');
   const stream = await (await downloading).createReadStream();
   const chunks: Buffer[] = [];
   for await (const chunk of stream) chunks.push(chunk as Buffer);
@@ -296,7 +296,7 @@ describe('build files', () => {
       expect(await dialog.textContent()).toMatch(told);
       expect(await dialog.textContent()).toMatch(/To mend it/i);
       await page.keyboard.press('Escape');
-      await dialog.waitFor({ state: 'detached' });
+      await page.locator('.problems').waitFor({ state: 'detached' });
       expect(await overallOf(page, 'C')).toBe(overall);
     }
   });

@@ -14,12 +14,18 @@ interface ProblemsProps {
 /** A dialog over the work; several files that were refused together stand one below the other. */
 export function Problems({ refused, isUntouched, onClose }: ProblemsProps) {
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  // One that comes as the dialog closes opens it again, before the browser has told of the closing.
+  useEffect(() => {
+    if (refused.length > 0 && dialog.current?.open === false) dialog.current.showModal();
+  }, [refused]);
+  const closed = (): void => {
+    if (dialog.current?.open === false) onClose();
+  };
   const isOne = refused.length === 1;
   const title = isOne ? cutText(refused[0]?.name ?? '') : `${refused.length} files`;
   const outcome = isUntouched ? 'What you had open is untouched.' : 'What came with it was opened.';
   return (
-    <dialog ref={dialog} className="problems" aria-labelledby="problems-title" onClose={onClose}>
+    <dialog ref={dialog} className="problems" aria-labelledby="problems-title" onClose={closed}>
       <h2 id="problems-title">
         {title} {isOne ? 'was' : 'were'} not opened
       </h2>
