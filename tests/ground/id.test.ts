@@ -47,6 +47,8 @@ describe('an id made from a name', () => {
   });
 });
 
+/** Holds half of a character. */
+const isBroken = (text: string): boolean => /\p{Cs}/u.test(text);
 const racer = '\u{1f3ce}';
 const family = '\u{1f469}\u200d\u{1f469}\u200d\u{1f467}';
 const pieces = [
@@ -86,7 +88,7 @@ describe('text that is too long', () => {
         }
         // Where not even the first character fits, there is something all the same.
         if (fitting !== '' || text === '') expect(cut).toBe(fitting);
-        else expect(cut.length <= most && text.startsWith(cut) && cut.isWellFormed()).toBe(true);
+        else expect(cut.length <= most && text.startsWith(cut) && !isBroken(cut)).toBe(true);
       }),
       { seed: 85, numRuns: 500 },
     );
@@ -112,7 +114,7 @@ describe('a free name', () => {
           const free = freeName(one, taken);
           expect(taken).not.toContain(free);
           expect(free.length).toBeLessThanOrEqual(120);
-          expect(free.isWellFormed()).toBe(one.isWellFormed());
+          expect(isBroken(free)).toBe(isBroken(one));
           taken.push(free);
         }
       }),
