@@ -88,6 +88,8 @@ function drop(): void {
   endStep();
 }
 
+const isAtEdge = (y: number): boolean => y < pageEdgePx || y > window.innerHeight - pageEdgePx;
+
 /** Brings what lies beyond an edge toward a spoon held there; a car that is whole in sight stays. */
 function scrollToward(x: number, y: number): void {
   const stand = metAt(x, y)?.box;
@@ -124,8 +126,11 @@ function press(event: PointerEvent, given: FinishRef | EmbeddedFinish): void {
   const lift = (): void => {
     getSelection()?.removeAllRanges();
     document.documentElement.classList.add('is-carrying');
+    // Picked up at an edge, a spoon moves nothing until it has been carried away from there.
+    let hasLeftEdge = false;
     const follow = (): void => {
-      scrollToward(hand.x, hand.y);
+      hasLeftEdge ||= !isAtEdge(hand.y);
+      if (hasLeftEdge) scrollToward(hand.x, hand.y);
       carry(finish, hand.x, hand.y);
       frame = requestAnimationFrame(follow);
     };
