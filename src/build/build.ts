@@ -168,9 +168,16 @@ export type Build = v.InferOutput<typeof buildSchema>;
 
 export const isOpen = (part: Part): part is OpenPart => 'candidates' in part;
 
-/** Every embedded finish by its `rack/finish` reference. */
-export const finishesByRef = (build: Build): Map<FinishRef, EmbeddedFinish> =>
-  new Map(build.finishes.map((finish) => [refOf(finish), finish]));
+const byRef = new WeakMap<Build['finishes'], ReadonlyMap<FinishRef, EmbeddedFinish>>();
+
+/** Every embedded finish by its `rack/finish` reference; the same map for the same finishes. */
+export function finishesByRef(build: Build): ReadonlyMap<FinishRef, EmbeddedFinish> {
+  const known = byRef.get(build.finishes);
+  if (known !== undefined) return known;
+  const found = new Map(build.finishes.map((finish) => [refOf(finish), finish]));
+  byRef.set(build.finishes, found);
+  return found;
+}
 
 /** Finish of every part on the model under one alternative, by part id. */
 export function assignmentOf(build: Build, alternative: Alternative): Map<string, FinishRef> {

@@ -71,22 +71,23 @@ const changeOnce = (page: Page, spoon: number): Promise<Work> =>
       new Promise<Work>((answer, refuse) => {
         const spoons = document.querySelectorAll<HTMLInputElement>('.chooser input[type=radio]');
         const before = document.querySelector('.sheets')?.textContent;
-        const start = performance.now();
-        spoons[at]!.click();
-        const done = performance.now();
-        if (document.querySelector('.sheets')?.textContent === before) {
-          refuse(new Error('the press changed nothing that is told'));
-        }
-        requestAnimationFrame((began) => {
+        let start = 0;
+        let done = 0;
+        // Asked for first, so that it is called first when the frame begins.
+        requestAnimationFrame(() => {
+          const began = performance.now();
           const { port1, port2 } = new MessageChannel();
           port1.onmessage = () =>
-            answer({
-              script: (done - start) / 1000,
-              frame: (performance.now() - Math.max(began, done)) / 1000,
-            });
+            answer({ script: (done - start) / 1000, frame: (performance.now() - began) / 1000 });
           // Handed over once this frame's own work is done.
           port2.postMessage(0);
         });
+        start = performance.now();
+        spoons[at]!.click();
+        done = performance.now();
+        if (document.querySelector('.sheets')?.textContent === before) {
+          refuse(new Error('the press changed nothing that is told'));
+        }
       }),
     spoon,
   );
