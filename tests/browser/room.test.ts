@@ -89,6 +89,15 @@ describe('cars beside a panel', () => {
         .locator('.stand')
         .first()
         .evaluate((stand) => stand.getBoundingClientRect().height);
+    /** Where it is once nothing more comes: remedies and draws follow a change by themselves. */
+    const settled = async (): Promise<number> => {
+      for (let last = Number.NaN; ; ) {
+        const now = await below();
+        if (now === last) return now;
+        last = now;
+        await page.waitForTimeout(1500);
+      }
+    };
     const panel = page.locator('.dialog-side[open]');
     const tallest: number[] = [];
     for (const count of [3, 2, 1]) {
@@ -97,7 +106,7 @@ describe('cars beside a panel', () => {
         await expect.poll(() => page.locator('.car').count()).toBe(count);
       }
       tallest.push(await tall());
-      const before = await below();
+      const before = await settled();
       // Without the mouse, which would scroll to it first.
       await button(page, 'Mark several parts…').dispatchEvent('click');
       const left = await panel.evaluate((element) => element.getBoundingClientRect().left);
