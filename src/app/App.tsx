@@ -1,5 +1,5 @@
 /** The bench: head, stage, part table, score sheets. */
-import { useEffect } from 'react';
+import { useEffect, useLayoutEffect } from 'react';
 import { useArea } from './area.ts';
 import { Cars } from './cars/Cars.tsx';
 import { listenForCommands } from './commands/key.ts';
@@ -38,6 +38,10 @@ export function App() {
     document.addEventListener('keydown', onKey);
     return () => document.removeEventListener('keydown', onKey);
   }, []);
+  useLayoutEffect(() => {
+    // What scrolls is the root, and how far depends on what is held at its edges.
+    document.documentElement.dataset.area = area;
+  }, [area]);
   useEffect(() => {
     // Keeping and racks are fetched once the page stands; nothing on the first page waits for them.
     void import('./keeping/begin.ts').then(({ beginKeeping }) => beginKeeping());
@@ -47,7 +51,6 @@ export function App() {
   return (
     <div
       className="page"
-      data-area={area}
       ref={(page) => page?.style.setProperty('--count', String(Math.max(1, staged)))}
     >
       <Grains />

@@ -33,7 +33,8 @@ async function changeRow(cars: 'drawings' | 'live cars'): Promise<Row> {
   try {
     const { page } = await visit(browser, host.url);
     if (isLive) await page.waitForSelector('[data-liveness="live"]', { timeout: 60_000 });
-    await page.locator('[data-cell$="/mirrors"]').first().click();
+    // By key: over a page that has just changed, a mouse asks for layout before the frame begins.
+    await page.locator('[data-cell$="/mirrors"]').first().press('Enter');
     await page.locator('.chooser input[type=radio]').nth(2).waitFor();
     await page.waitForTimeout(isLive ? 5000 : 1500);
     const works: Work[] = [];

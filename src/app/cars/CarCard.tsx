@@ -1,4 +1,5 @@
 /** One alternative on the stage: its letter and name, its picture, its number and worst finding. */
+import { memo } from 'react';
 import type { Weights } from '../../build/build.ts';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { headlineOf } from '../../score/headline.ts';
@@ -13,7 +14,7 @@ import { useBefore, wasInWords } from '../sheet/before.ts';
 import { useSheet } from '../sheet/compared.ts';
 import { Finding } from '../sheet/Finding.tsx';
 import { Mending } from '../sheet/mend/Mending.tsx';
-import { useWork } from '../store.ts';
+import { useBench } from '../store.ts';
 import { Blink } from './card/Blink.tsx';
 import { Stand } from './card/Stand.tsx';
 import { Told } from './card/Told.tsx';
@@ -26,12 +27,19 @@ interface CarCardProps {
   readonly view: View;
 }
 
+const isSameCard = (one: CarCardProps, other: CarCardProps): boolean =>
+  one.view === other.view &&
+  one.staged.alternative === other.staged.alternative &&
+  one.staged.letter === other.staged.letter &&
+  one.staged.at === other.staged.at;
+
 /** An alternative as a picture with its verdict. */
-export function CarCard({ staged, view }: CarCardProps) {
+export const CarCard = memo(function CarCard({ staged, view }: CarCardProps) {
   const { alternative, letter } = staged;
   const sheet = useSheet(alternative.id);
-  const { build } = useWork();
-  const judged = isBegun(build) ? sheet : undefined;
+  const isJudged = useBench(({ work }) => work !== undefined && isBegun(work.build));
+  const weights = useBench(({ work }) => work?.build.weights);
+  const judged = isJudged ? sheet : undefined;
   return (
     <article className="car" id={carElementId(alternative.id)} aria-label={`Alternative ${letter}`}>
       <header className="car-head">
@@ -53,17 +61,26 @@ export function CarCard({ staged, view }: CarCardProps) {
           <Blink alternative={alternative.id} letter={letter} />
         </div>
       </div>
-      <div className="car-verdict" tabIndex={-1} data-mends="">
+      <div
+        className="car-verdict"
+        tabIndex={-1}
+        data-mends=""
+        data-breaks={sheet?.broken.length ? '' : undefined}
+      >
         {sheet?.broken.map((sentence) => (
           <p key={sentence} className="breaks">
             <strong>Breaks a rule.</strong> {sentence}
           </p>
         ))}
-        {judged === undefined ? <First /> : <Verdict sheet={judged} weights={build.weights} />}
+        {judged === undefined || weights === undefined ? (
+          <First />
+        ) : (
+          <Verdict sheet={judged} weights={weights} />
+        )}
       </div>
     </article>
   );
-}
+}, isSameCard);
 
 /** What to do before a number says anything. */
 const First = () => (
@@ -102,7 +119,7 @@ function Verdict({ sheet, weights }: { sheet: ScoreSheet; weights: Weights }) {
 
 /** The overall number and where it stood before the last change of finish, if that moved it. */
 function Overall({ sheet }: { sheet: ScoreSheet }) {
-  const was = wasInWords(useBefore(sheet)?.overall, sheet.overall);
+  const was = wasInWords(useBefore(sheet.id)?.overall, sheet.overall);
   return (
     <p className="overall">
       {was === undefined ? null : <span className="overall-before">{was}</span>}

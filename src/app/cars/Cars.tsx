@@ -55,7 +55,12 @@ export function Cars() {
     />
   );
   return (
-    <div ref={stage} className="stage" data-liveness={liveness}>
+    <div
+      ref={stage}
+      className="stage"
+      data-liveness={liveness}
+      data-alone={staged.length === 1 ? '' : undefined}
+    >
       {isBeside ? switches : null}
       <div className="cars" ref={cars} {...scrollable('The alternatives side by side')}>
         {staged.length === 0 ? <NoAlternatives /> : null}

@@ -25,6 +25,8 @@ interface PictureProps {
 /** A recolourable picture of the car. */
 export function Picture({ alternative, letter, view }: PictureProps) {
   const { build, car } = useWork();
+  // A change of finish leaves the parts as they are, and all that hangs on them with it.
+  const { parts } = build;
   const host = useRef<HTMLDivElement>(null);
   const drawing = useMemo(() => drawingOf(view), [view]);
   const shownId = useShown(alternative.id);
@@ -49,23 +51,20 @@ export function Picture({ alternative, letter, view }: PictureProps) {
 
   const isMarking = useViewing((viewing) => viewing.isMarking);
   const compared = useStagedBuild();
-  useEffect(() => {
-    const differing = isMarking ? differingParts(compared) : [];
-    markIn(drawing, coveredBy(compared, differing));
-  }, [drawing, compared, isMarking]);
+  const marked = isMarking ? differingParts(compared).join(' ') : '';
+  useEffect(() => markIn(drawing, coveredBy(parts, marked.split(' '))), [drawing, parts, marked]);
 
   useEffect(() => {
-    const show = ({ parts, isGentle }: Pick<Pointing, 'parts' | 'isGentle'>): void => {
-      lightIn(drawing, coveredBy(build, parts), isGentle);
-    };
+    const show = (now: Pick<Pointing, 'parts' | 'isGentle'>): void =>
+      lightIn(drawing, coveredBy(parts, now.parts), now.isGentle);
     show(usePointing.getState());
     return usePointing.subscribe((now, before) => {
       if (now.parts !== before.parts) show(now);
     });
-  }, [build, drawing]);
+  }, [parts, drawing]);
 
   useEffect(() => {
-    const owners = ownersOf(build);
+    const owners = ownersOf({ parts });
     const pointed = ({ target }: Event): string | undefined => owners.get(partUnder(target) ?? '');
     const over = (event: Event): void => {
       const owner = pointed(event);
@@ -84,7 +83,7 @@ export function Picture({ alternative, letter, view }: PictureProps) {
       drawing.removeEventListener('pointerleave', leave);
       drawing.removeEventListener('click', press);
     };
-  }, [alternative.id, build, drawing]);
+  }, [alternative.id, parts, drawing]);
 
   return (
     <div
@@ -96,6 +95,6 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   );
 }
 
-/** Car part ids that these parts of the build cover. */
-const coveredBy = (build: Build, parts: readonly string[]): ReadonlySet<string> =>
-  new Set(build.parts.filter(({ id }) => parts.includes(id)).flatMap(({ covers }) => covers));
+/** Car part ids that the parts with these ids cover. */
+const coveredBy = (parts: Build['parts'], ids: readonly string[]): ReadonlySet<string> =>
+  new Set(parts.filter(({ id }) => ids.includes(id)).flatMap(({ covers }) => covers));

@@ -43,5 +43,5 @@ export function paintOf(build: Build, alternative: Alternative, sight: SightTabl
 }
 
 /** Build part id of every car part that a part of the build covers. */
-export const ownersOf = (build: Build): ReadonlyMap<string, string> =>
-  new Map(build.parts.flatMap((part) => part.covers.map((id) => [id, part.id] as const)));
+export const ownersOf = ({ parts }: Pick<Build, 'parts'>): ReadonlyMap<string, string> =>
+  new Map(parts.flatMap((part) => part.covers.map((id) => [id, part.id] as const)));

@@ -27,6 +27,8 @@ import { recover, refuse } from './trouble.ts';
 
 /** After a refusal the browser is asked again this much later, ms. */
 const retryMs = 5000;
+/** By then what has been changed has reached the screen, ms. */
+const seenMs = 40;
 const elsewhere = 'elsewhere';
 const removed = 'removed';
 
@@ -50,7 +52,8 @@ export function startKeeping(): void {
   }
   onDrawn(useStatus.getState().drawn);
   useStatus.subscribe(({ drawn }, before) => {
-    if (drawn !== before.drawn) onDrawn(drawn);
+    // The change is seen before the store is asked to keep it.
+    if (drawn !== before.drawn) setTimeout(() => onDrawn(drawn), seenMs);
   });
   addEventListener('beforeunload', (event) => {
     const { state, drawn } = useStatus.getState();

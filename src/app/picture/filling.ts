@@ -92,10 +92,13 @@ export function useFilling(
   useEffect(() => {
     const stage = within.current?.closest<HTMLElement>('.stage');
     if (!isFilling || !stage) return;
+    const root = document.documentElement;
     stage.dataset.filling = '';
+    root.dataset.filling = '';
     const undo = [spread(stage, count), setAside(stage), watchRest(stage, onRest)];
     return () => {
       delete stage.dataset.filling;
+      delete root.dataset.filling;
       for (const one of undo) one();
     };
   }, [isFilling, within, count, onRest]);

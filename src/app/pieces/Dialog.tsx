@@ -28,6 +28,18 @@ function keepCarsInSight(): (() => void) | undefined {
   return () => window.scrollTo(scrollX, scrollY);
 }
 
+/** How many panels lie along the edge; the stage leaves them room. A style asks the root for it. */
+let panels = 0;
+function layAlongEdge(): () => void {
+  const tell = (): boolean => document.documentElement.toggleAttribute('data-beside', panels > 0);
+  panels++;
+  tell();
+  return () => {
+    panels--;
+    tell();
+  };
+}
+
 /** Shown as long as it is rendered; `onClose` is asked to take it away. */
 export function Dialog(props: DialogProps) {
   const { title, place = 'middle', className = '', onClose, tools, closing = 'Done' } = props;
@@ -38,6 +50,7 @@ export function Dialog(props: DialogProps) {
     if (element === null) return;
     const before = document.activeElement;
     if (!element.open) element.showModal();
+    const leaveEdge = place === 'side' ? layAlongEdge() : undefined;
     const backToPlace = place === 'side' ? keepCarsInSight() : undefined;
     let hasBegun = false;
     const begin = ({ target }: Event): void => {
@@ -52,6 +65,7 @@ export function Dialog(props: DialogProps) {
     return () => {
       element.removeEventListener('pointerdown', begin);
       element.removeEventListener('click', press);
+      leaveEdge?.();
       backToPlace?.();
       // Taken away while open, it would leave the focus on nothing.
       if (element.open && before instanceof HTMLElement) before.focus();

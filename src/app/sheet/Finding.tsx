@@ -1,4 +1,5 @@
 /** One finding as a sentence. Pointing at it lights its parts; pressing it keeps them lit. */
+import { memo } from 'react';
 import type { Evidence } from '../../score/evidence.ts';
 import { sentenceOf } from '../../score/sentence.ts';
 import { pin, pointsAt, useIsLit, useIsPinned } from '../pointing.ts';
@@ -8,7 +9,7 @@ const withUnits = (sentence: string): string =>
   sentence.replace(/(\d) (%|mm|GU|ml)(?![a-z])/g, '$1\u00a0$2');
 
 /** A sentence that lights the parts it speaks of. */
-export function Finding({ evidence }: { evidence: Evidence }) {
+export const Finding = memo(function Finding({ evidence }: { evidence: Evidence }) {
   const isLit = useIsLit(evidence.parts);
   const isPinned = useIsPinned(evidence.parts);
   const weight = evidence.cost > 0 ? 'finding' : 'finding finding-remark';
@@ -25,4 +26,4 @@ export function Finding({ evidence }: { evidence: Evidence }) {
       {sentence}
     </button>
   );
-}
+});

@@ -23,7 +23,7 @@ const mostShown = 3;
 
 /** The score sheet of one alternative; one that has not changed is left as it stands. */
 export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
-  const before = useBefore(sheet);
+  const before = useBefore(sheet.id);
   const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
   const findingsOf = (key: ScoreKey): Found[] =>
     sheet.evidence.flatMap((evidence, at) => (evidence.score === key ? [{ evidence, at }] : []));

@@ -63,16 +63,6 @@ const pairsOf = (count: number): number =>
 /** What is tried before one is said to be ahead. */
 const Why = () => <li className="standing-why">{closenessExplained}</li>;
 
-/** As many lines as will be told, so that nothing moves when they come. */
-const Awaited = ({ count }: { count: number }) => (
-  <ul className="standing quiet" aria-label="How surely one is ahead">
-    {Array.from({ length: count }, (_, at) => `line ${at}`).map((line) => (
-      <li key={line}>Trying how surely…</li>
-    ))}
-    <Why />
-  </ul>
-);
-
 function worthTelling(all: readonly Closeness[], alternatives: readonly ScoreSheet[]) {
   const isShown = (id: string): boolean => alternatives.some((sheet) => sheet.id === id);
   const closeness = all.filter(({ a, b }) => isShown(a) && isShown(b));
@@ -92,11 +82,18 @@ export function Standing() {
   const closeness = useDrawn()?.closeness;
   const letterOf = lettersOf(comparison);
   if (sheets.length < 2) return null;
-  if (closeness === undefined) return <Awaited count={pairsOf(sheets.length)} />;
+  // As many lines as will be told, so that nothing moves when they come.
+  const lines =
+    closeness === undefined
+      ? Array.from({ length: pairsOf(sheets.length) }, () => 'Trying how surely…')
+      : worthTelling(closeness, sheets).map((pair) => closenessSentence(pair, letterOf));
   return (
-    <ul className="standing" aria-label="How surely one is ahead">
-      {worthTelling(closeness, sheets).map((pair) => (
-        <li key={`${pair.a} ${pair.b}`}>{closenessSentence(pair, letterOf)}</li>
+    <ul
+      className={closeness === undefined ? 'standing quiet' : 'standing'}
+      aria-label="How surely one is ahead"
+    >
+      {[...lines.entries()].map(([at, line]) => (
+        <li key={at}>{line}</li>
       ))}
       <Why />
     </ul>

@@ -2,10 +2,11 @@
  * Where did an alternative stand before its finishes were changed? Another lamp, distance, weight or
  * rule moves the numbers too, but says nothing of the scheme, so nothing is told then.
  */
-import { useEffect, useRef, useState } from 'react';
+import { create } from 'zustand';
 import { assignmentOf, type Build } from '../../build/build.ts';
 import type { ScoreSheet } from '../../score/comparison.ts';
-import { useWork } from '../store.ts';
+import { useBench, type Work } from '../store.ts';
+import { sheetOf } from './compared.ts';
 
 /** Whether what an alternative wears is all that changed, as far as its numbers go. */
 export function isChangeOfFinish(before: Build, after: Build, id: string): boolean {
@@ -23,20 +24,25 @@ export function isChangeOfFinish(before: Build, after: Build, id: string): boole
   );
 }
 
-/** The sheet as it was before the last change, where that was one of this alternative's finishes. */
-export function useBefore(sheet: ScoreSheet | undefined): ScoreSheet | undefined {
-  const { build } = useWork();
-  const shown = useRef({ sheet, build });
-  const [before, setBefore] = useState<ScoreSheet>();
-  useEffect(() => {
-    const last = shown.current;
-    if (last.build === build) return;
-    const isOne = sheet !== undefined && isChangeOfFinish(last.build, build, sheet.id);
-    setBefore(isOne ? last.sheet : undefined);
-    shown.current = { sheet, build };
-  }, [sheet, build]);
-  return before;
+/** The work as it was before its build changed last, and as it is since. */
+interface Changed {
+  readonly before: Work | undefined;
+  readonly now: Work | undefined;
 }
+
+const useChanged = create<Changed>()(() => ({ before: undefined, now: undefined }));
+
+useBench.subscribe(({ work: now }, { work: before }) => {
+  if (now?.build !== before?.build) useChanged.setState({ before, now });
+});
+
+/** The sheet as it was before the last change, where that was one of this alternative's finishes. */
+export const useBefore = (id: string): ScoreSheet | undefined =>
+  useChanged(({ before, now }) =>
+    before !== undefined && now !== undefined && isChangeOfFinish(before.build, now.build, id)
+      ? sheetOf(before, id)
+      : undefined,
+  );
 
 /** `was 57`, where a number is no longer what it was. */
 export const wasInWords = (before: number | undefined, now: number): string | undefined =>

@@ -10,7 +10,7 @@ import type { Comparison, ScoreSheet } from '../../score/comparison.ts';
 import { type Judged, judgeAgain } from '../../score/judged.ts';
 import { comparisonOf } from '../../score/sheet.ts';
 import { type Elsewhere, whereElse } from '../../score/where.ts';
-import { useWork } from '../store.ts';
+import { useBench, useWork, type Work } from '../store.ts';
 import { todayHere, useToday } from './today.ts';
 
 /** Remembers an answer per build for as long as the day lasts. */
@@ -43,9 +43,15 @@ export function useComparison(): Comparison {
   return scoresOf(build, car.sight);
 }
 
-/** The score sheet of one alternative. */
-export const useSheet = (id: string): ScoreSheet | undefined =>
-  useComparison().alternatives.find((sheet) => sheet.id === id);
+/** The score sheet of one alternative of some work, as of today. */
+export const sheetOf = ({ build, car }: Work, id: string): ScoreSheet | undefined =>
+  scoresOf(build, car.sight).alternatives.find((sheet) => sheet.id === id);
+
+/** The score sheet of one alternative of the open work; what else changes leaves it as it is. */
+export function useSheet(id: string): ScoreSheet | undefined {
+  useToday();
+  return useBench(({ work }) => work && sheetOf(work, id));
+}
 
 /** Where else the colour of a part appears, on each alternative in order. */
 export function useElsewhere(part: string): readonly (Elsewhere | undefined)[] {

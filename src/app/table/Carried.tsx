@@ -33,6 +33,11 @@ function InHand({ finish }: { finish: EmbeddedFinish }) {
     return useCarrying.subscribe(follow);
   }, []);
   const isRefused = over?.carPart !== undefined && over.part === undefined;
+  useLayoutEffect(() => {
+    const { documentElement } = document;
+    documentElement.toggleAttribute('data-refused', isRefused);
+    return () => documentElement.removeAttribute('data-refused');
+  }, [isRefused]);
   return (
     <div ref={hand} className={isRefused ? 'carried is-refused' : 'carried'} aria-hidden="true">
       <Bowl finish={finish} light={build.viewing.light} />

@@ -1,27 +1,49 @@
 /** One part and its spoon on every alternative; pointing at the row lights the part. */
-import { finishesByRef, isOpen, type Part } from '../../build/build.ts';
-import { useStaged } from '../onStage.ts';
+import { memo } from 'react';
+import { type EmbeddedFinish, isOpen, type Part, refOf } from '../../build/build.ts';
+import type { LightId } from '../../colour/illuminant.ts';
 import { lay } from '../overlay/overlay.ts';
 import { standingWords } from '../parts/standing.ts';
 import { Spoon } from '../pieces/Spoon.tsx';
 import { ask, pointsAt, useIsLit, usePointing } from '../pointing.ts';
-import { useWork } from '../store.ts';
 import { carries } from './carrying.ts';
 import { startChoosing } from './choosing.ts';
 import { Elsewhere } from './Elsewhere.tsx';
-import type { Row } from './rows.ts';
 
 /** Whether a finish stands where another has been painted already. */
 const meansStripping = (part: Part, ref: string): boolean =>
   !isOpen(part) && part.painted && part.finish !== ref;
 
-/** A row of the part table, and beneath it where else its colour appears, if asked. */
-export function PartRow({ row: { part, refs } }: { row: Row }) {
-  const { build } = useWork();
-  const staged = useStaged();
+/** What a part wears on one alternative; no finish while an open part has none to wear. */
+export interface Cell {
+  readonly alternative: string;
+  readonly letter: string;
+  readonly finish: EmbeddedFinish | undefined;
+}
+interface PartRowProps {
+  readonly part: Part;
+  readonly cells: readonly Cell[];
+  readonly light: LightId;
+}
+
+const isSameCell = (one: Cell, other: Cell | undefined): boolean =>
+  one.alternative === other?.alternative &&
+  one.letter === other.letter &&
+  one.finish === other.finish;
+
+const isSameRow = (one: PartRowProps, other: PartRowProps): boolean =>
+  one.part === other.part &&
+  one.light === other.light &&
+  one.cells.length === other.cells.length &&
+  one.cells.every((cell, at) => isSameCell(cell, other.cells[at]));
+
+/**
+ * A row of the part table, and beneath it where else its colour appears, if asked. Drawn again only
+ * where its part, a finish on it or the light has changed.
+ */
+export const PartRow = memo(function PartRow({ part, cells, light }: PartRowProps) {
   const isLit = useIsLit([part.id]);
   const isAsked = usePointing(({ asked }) => asked === part.id);
-  const finishes = finishesByRef(build);
   return (
     <>
       <tr className={isLit ? 'is-lit' : undefined} {...pointsAt([part.id])}>
@@ -46,39 +68,33 @@ export function PartRow({ row: { part, refs } }: { row: Row }) {
             <span className="unseen">: the card of {part.name}</span>
           </button>
         </th>
-        {staged.map(({ alternative, letter }, column) => {
-          const ref = refs[column] ?? '';
-          const finish = finishes.get(ref);
-          return (
-            <td key={alternative.id}>
-              <button
-                type="button"
-                className="cell"
-                {...(finish && carries(ref))}
-                data-cell={`${alternative.id}/${part.id}`}
-                aria-haspopup="dialog"
-                onClick={({ currentTarget }) =>
-                  startChoosing(alternative.id, part.id, currentTarget)
-                }
-              >
-                <span className="unseen">
-                  {part.name} on {letter}:
-                </span>
-                {finish === undefined ? (
-                  'none'
-                ) : (
-                  <Spoon
-                    finish={finish}
-                    light={build.viewing.light}
-                    {...(meansStripping(part, ref) && { note: 'means stripping first' })}
-                  />
-                )}
-              </button>
-            </td>
-          );
-        })}
+        {cells.map(({ alternative, letter, finish }) => (
+          <td key={alternative}>
+            <button
+              type="button"
+              className="cell"
+              {...(finish && carries(refOf(finish)))}
+              data-cell={`${alternative}/${part.id}`}
+              aria-haspopup="dialog"
+              onClick={({ currentTarget }) => startChoosing(alternative, part.id, currentTarget)}
+            >
+              <span className="unseen">
+                {part.name} on {letter}:
+              </span>
+              {finish === undefined ? (
+                'none'
+              ) : (
+                <Spoon
+                  finish={finish}
+                  light={light}
+                  {...(meansStripping(part, refOf(finish)) && { note: 'means stripping first' })}
+                />
+              )}
+            </button>
+          </td>
+        ))}
       </tr>
       {isAsked ? <Elsewhere part={part.id} /> : null}
     </>
   );
-}
+}, isSameRow);

@@ -2,7 +2,8 @@
  * Parts down, alternatives across, a spoon in each cell. Rows that differ come first; rows alike
  * are folded away and unfold in place.
  */
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { finishesByRef } from '../../build/build.ts';
 import { uncoveredParts } from '../../build/coverage.ts';
 import { AddAlternative } from '../alternatives/AddAlternative.tsx';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
@@ -36,6 +37,19 @@ export function PartTable() {
     for (const { part } of differing) kept.add(part.id);
   }, [differing, kept]);
   const columns = staged.length + 1;
+  const finishes = finishesByRef(build);
+  const rowOf = ({ part, refs }: Row): ReactNode => (
+    <PartRow
+      key={part.id}
+      part={part}
+      cells={staged.map(({ alternative, letter }, column) => ({
+        alternative: alternative.id,
+        letter,
+        finish: finishes.get(refs[column] ?? ''),
+      }))}
+      light={build.viewing.light}
+    />
+  );
   const isWhole =
     build.parts.every(({ absent }) => !absent) && uncoveredParts(build, car.sight).length === 0;
   return (
@@ -70,13 +84,9 @@ export function PartTable() {
               ))}
             </tr>
           </thead>
-          <tbody className="rows-differing">
-            {differing.map((row) => (
-              <PartRow key={row.part.id} row={row} />
-            ))}
-          </tbody>
-          <Folded title="open, alike so far" rows={alikeOpen} columns={columns} />
-          <Folded title="settled" rows={alikeSettled} columns={columns} />
+          <tbody className="rows-differing">{differing.map(rowOf)}</tbody>
+          <Folded title="open, alike so far" rows={alikeOpen} columns={columns} rowOf={rowOf} />
+          <Folded title="settled" rows={alikeSettled} columns={columns} rowOf={rowOf} />
           {isWhole ? null : <LeftOut columns={columns} />}
         </table>
       </div>
@@ -96,10 +106,11 @@ interface FoldedProps {
   readonly title: string;
   readonly rows: readonly Row[];
   readonly columns: number;
+  readonly rowOf: (row: Row) => ReactNode;
 }
 
 /** Rows that are alike on every alternative, folded until asked for. */
-function Folded({ title, rows, columns }: FoldedProps) {
+function Folded({ title, rows, columns, rowOf }: FoldedProps) {
   const [isUnfolded, setUnfolded] = useState(false);
   if (rows.length === 0) return null;
   return (
@@ -113,7 +124,7 @@ function Folded({ title, rows, columns }: FoldedProps) {
           </button>
         </th>
       </tr>
-      {isUnfolded ? rows.map((row) => <PartRow key={row.part.id} row={row} />) : null}
+      {isUnfolded ? rows.map(rowOf) : null}
     </tbody>
   );
 }
