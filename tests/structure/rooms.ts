@@ -14,7 +14,7 @@ interface Room {
   readonly hasShelf?: true;
 }
 
-export const pureRooms = ['ground', 'colour', 'finish', 'car', 'build', 'score'] as const;
+export const pureRooms = ['ground', 'colour', 'finish', 'car', 'build', 'score', 'opinion'] as const;
 
 export const rooms: Readonly<Record<string, Room>> = {
   ground: { rooms: [], packages: [] },
@@ -23,13 +23,14 @@ export const rooms: Readonly<Record<string, Room>> = {
   car: { rooms: ['ground'], packages: ['valibot', '@gltf-transform/core'] },
   build: { rooms: ['ground', 'finish', 'car'], packages: ['valibot'] },
   score: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: [] },
+  opinion: { rooms: ['ground', 'finish', 'car', 'build'], packages: ['valibot', 'fflate'] },
   stage: {
     rooms: ['ground', 'colour', 'finish', 'car', 'build'],
     packages: ['react', 'three', '@react-three/fiber'],
   },
   app: {
     rooms: [...pureRooms, 'stage'],
-    packages: ['react', 'react-dom', 'zustand', 'zundo', 'idb', '@tanstack/react-virtual'],
+    packages: ['react', 'react-dom', 'zustand', 'zundo', 'idb', '@tanstack/react-virtual', 'uqr'],
     hasShelf: true,
   },
   server: { rooms: [], packages: ['node', 'vite', 'sirv'] },

@@ -1,0 +1,181 @@
+/**
+ * What are viewers asked? A round: the alternatives as everyone sees them, and the parts that are
+ * asked about one by one. It holds what is needed to see and answer and nothing else, so that it
+ * fits in a link: no stock, no notes, no rules, no names of alternatives that could sway.
+ *
+ * In: a build and what its builder asks. Out: a round in one form only, so that the same question
+ * gives the same link, and the round of a round's build is that round again.
+ */
+import {
+  type Alternative,
+  assignmentOf,
+  type Build,
+  buildVersion,
+  defaultWeights,
+  type EmbeddedFinish,
+  finishesByRef,
+  letterOf,
+  type Part,
+  refOf,
+} from '../build/build.ts';
+import type { Finish } from '../finish/finish.ts';
+import { idFrom, idGiver } from '../ground/id.ts';
+
+/** Alternatives one round can ask about; each has one letter. */
+export const mostAsked = 26;
+
+/** One question to viewers. */
+export interface Round {
+  /**
+   * What is seen: parts on the model and absent ones, only finishes that are worn, alternatives
+   * whose id and name are their letters, which are those of the builder's page.
+   */
+  readonly build: Build;
+  /** Ids of parts of `build` that are asked about one by one, in the order of its parts. */
+  readonly asks: readonly string[];
+}
+
+/** What a builder may leave out or in. */
+export interface Asking {
+  /** Ids of the alternatives asked about; all where absent. */
+  readonly alternatives?: readonly string[];
+  /** Ids of parts asked about one by one; none where absent. Parts that do not differ are left out. */
+  readonly parts?: readonly string[];
+  /** Whether the story of the build goes along. */
+  readonly withStory?: boolean;
+}
+
+/** Rack that the finishes of a round come from. */
+export const roundRack = 'from-a-link';
+
+/** Letters of the alternatives of a round, in order. */
+export const lettersIn = ({ build }: Round): readonly string[] =>
+  build.alternatives.map(({ name }) => name);
+
+/** Ids of parts, in order, that do not wear the same on all these alternatives. */
+export function differingParts(build: Build): readonly string[] {
+  const assignments = build.alternatives.map((one) => assignmentOf(build, one));
+  return build.parts
+    .filter(({ id, absent }) => !absent && new Set(assignments.map((one) => one.get(id))).size > 1)
+    .map(({ id }) => id);
+}
+
+/** The round that asks about a build. Alternatives beyond the most that can be asked are left out. */
+export function roundOf(build: Build, asking: Asking = {}): Round {
+  const asked = build.alternatives
+    .map((alternative, at) => ({ alternative, letter: letterIn(build, alternative, at) }))
+    .filter(({ alternative }) => asking.alternatives?.includes(alternative.id) ?? true)
+    .slice(0, mostAsked);
+  const worn = wornIn(
+    build,
+    asked.map(({ alternative }) => alternative),
+  );
+  const finishes = [...worn.finishes.values()];
+  const giveId = idGiver([]);
+  const partIds = new Map(build.parts.map(({ id, name }) => [id, giveId(name, 'part')]));
+  const parts = build.parts.map((part) => partIn(part, partIds.get(part.id)!, worn));
+  const shown: Build = {
+    format: 'testspoon-build',
+    version: buildVersion,
+    id: idFrom(build.name, 'round'),
+    name: build.name,
+    ...(asking.withStory && build.story !== undefined && { story: build.story }),
+    car: build.car,
+    scale: build.scale,
+    viewing: { ...build.viewing },
+    weights: defaultWeights,
+    tonal: false,
+    mustRead: [],
+    finishes,
+    parts,
+    rules: [],
+    alternatives: asked.map(({ alternative, letter }) => ({
+      id: letter.toLowerCase(),
+      name: letter,
+      choices: choicesIn(build, alternative, partIds, worn),
+    })),
+  };
+  const differing = new Set(differingParts(shown));
+  const wanted = new Set((asking.parts ?? []).map((id) => partIds.get(id)));
+  return {
+    build: shown,
+    asks: parts.map(({ id }) => id).filter((id) => wanted.has(id) && differing.has(id)),
+  };
+}
+
+/** A round's own alternatives keep their letters; those of a bench are lettered by place. */
+function letterIn(build: Build, { id, name }: Alternative, at: number): string {
+  const isRound = build.finishes.every(({ rack }) => rack === roundRack);
+  return isRound && /^[A-Z]$/.test(name) && id === name.toLowerCase() ? name : letterOf(at);
+}
+
+/** What is worn on the alternatives asked about. */
+interface Worn {
+  /** Finishes as viewers get them, by their reference in the builder's build. */
+  readonly finishes: ReadonlyMap<string, EmbeddedFinish>;
+  /** References worn by each part, without repeats, in the order of the alternatives. */
+  readonly byPart: ReadonlyMap<string, readonly string[]>;
+}
+
+function wornIn(build: Build, alternatives: readonly Alternative[]): Worn {
+  const known = finishesByRef(build);
+  const assignments = alternatives.map((one) => assignmentOf(build, one));
+  const byPart = new Map<string, readonly string[]>();
+  const finishes = new Map<string, EmbeddedFinish>();
+  const giveId = idGiver([]);
+  for (const part of build.parts) {
+    if (part.absent) continue;
+    const refs = [...new Set(assignments.map((one) => one.get(part.id)!))];
+    byPart.set(part.id, refs);
+    for (const ref of refs) {
+      const finish = known.get(ref);
+      if (finish === undefined || finishes.has(ref)) continue;
+      finishes.set(ref, { rack: roundRack, ...seenOf(finish), id: giveId(finish.name, 'finish') });
+    }
+  }
+  return { finishes, byPart };
+}
+
+/** What of a finish is seen: no bottles, no notes, no films that hide or are clear. */
+function seenOf({ rack: _rack, ...finish }: EmbeddedFinish): Finish {
+  const { bottle: _bottle, note: _note, clear, undercoats, provenance, ...seen } = finish;
+  const isDyed = finish.effect === 'candy' || finish.effect === 'clear';
+  const { note: _why, ...known } = provenance;
+  const base = isDyed ? undercoats.slice(-1) : [];
+  return {
+    ...seen,
+    undercoats: base.map(({ bottle: _jar, ...film }) => film),
+    provenance: known,
+    ...(clear?.tint && { clear: bare(clear) }),
+  };
+}
+
+function bare<Film extends { bottle?: unknown }>({ bottle: _bottle, ...film }: Film) {
+  return film;
+}
+
+function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
+  const { name, covers } = part;
+  const refs = (byPart.get(part.id) ?? []).map((ref) => refOf(finishes.get(ref)!));
+  const [first] = refs;
+  // An absent part wears nothing that is seen; its form asks for a finish all the same.
+  const finish = first ?? refOf([...finishes.values()][0]!);
+  const base = { id, name, covers: [...covers], absent: part.absent };
+  return refs.length > 1
+    ? { ...base, candidates: refs }
+    : { ...base, finish, painted: 'painted' in part && part.painted };
+}
+
+function choicesIn(
+  build: Build,
+  alternative: Alternative,
+  partIds: ReadonlyMap<string, string>,
+  { finishes, byPart }: Worn,
+): Record<string, string> {
+  const assignment = assignmentOf(build, alternative);
+  return Object.fromEntries(
+    [...byPart]
+      .filter(([, refs]) => refs.length > 1)
+      .map(([part]) => [partIds.get(part)!, refOf(finishes.get(assignment.get(part)!)!)]),
+  );
+}
