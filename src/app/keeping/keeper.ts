@@ -38,6 +38,7 @@ const waiting = new Map<string, Work>();
 const holds = new Map<string, Hold>();
 let openKey: string | undefined;
 let isWriting = false;
+let soon: ReturnType<typeof setTimeout> | undefined;
 let retrying: ReturnType<typeof setTimeout> | undefined;
 
 let isStarted = false;
@@ -52,9 +53,10 @@ export function startKeeping(): void {
   }
   onDrawn(useStatus.getState().drawn);
   useStatus.subscribe(({ drawn }, before) => {
-    // The change is seen before the store is asked to keep it.
-    if (drawn !== before.drawn) setTimeout(() => onDrawn(drawn), seenMs);
+    if (drawn !== before.drawn) onDrawn(drawn);
   });
+  // A page that goes does not wait.
+  addEventListener('pagehide', () => void write());
   addEventListener('beforeunload', (event) => {
     const { state, drawn } = useStatus.getState();
     if (state === 'unkept' && drawn !== undefined && !isSaved(drawn.build)) event.preventDefault();
@@ -66,7 +68,8 @@ function onDrawn(work: Work | undefined): void {
   if (work.key !== openKey) turnTo(work);
   if (!isKept(work)) show('keeping');
   waiting.set(work.key, work);
-  void write();
+  // The change is seen before the store is asked to keep it.
+  soon ??= setTimeout(() => void write(), seenMs);
 }
 
 /** Keys whose work goes on as a copy; a drawing of it that came late is answered by the copy's. */
@@ -110,6 +113,8 @@ function letGoOfLeft(): void {
 }
 
 async function write(): Promise<void> {
+  clearTimeout(soon);
+  soon = undefined;
   if (isWriting) return;
   isWriting = true;
   clearTimeout(retrying);
