@@ -2,6 +2,7 @@
  * How every suite runs: `npm test`. Journeys in a real browser get long limits, because software
  * rendering on a small machine is slow; nothing here asserts on time.
  */
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -13,6 +14,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     globalSetup: ['tests/cli/build.ts'],
     environment: 'node',
+    // Journeys wait more than they work: on a machine of two cores two files run side by side.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     testTimeout: 60_000,
     hookTimeout: 180_000,
     // Waits for what is bound to come; on a busy machine a worker takes its time to answer.

@@ -6,6 +6,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const kinds: Readonly<Record<string, string>> = {
   '.css': 'text/css',
@@ -23,8 +24,11 @@ export interface Host {
   close(): Promise<void>;
 }
 
-/** Serves `folder` under `subPath` (`/some/where/`) on a free port of this machine. */
-export async function serve(folder: string, subPath: string): Promise<Host> {
+/**
+ * Serves `folder` under `subPath` (`/some/where/`) on a free port of this machine; `isPacked` sends
+ * files compressed by gzip, as web spaces do.
+ */
+export async function serve(folder: string, subPath: string, isPacked = false): Promise<Host> {
   const missing: string[] = [];
   const server = createServer((request, response) => {
     const { pathname } = new URL(request.url ?? '/', 'http://localhost');
@@ -36,7 +40,11 @@ export async function serve(folder: string, subPath: string): Promise<Host> {
       return;
     }
     const type = kinds[extname(path)] ?? 'application/octet-stream';
-    response.writeHead(200, { 'content-type': type }).end(readFileSync(path));
+    const file = readFileSync(path);
+    if (isPacked) {
+      response.writeHead(200, { 'content-type': type, 'content-encoding': 'gzip' });
+      response.end(gzipSync(file));
+    } else response.writeHead(200, { 'content-type': type }).end(file);
   });
   await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
   const { port } = server.address() as AddressInfo;
