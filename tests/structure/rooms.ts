@@ -14,7 +14,15 @@ interface Room {
   readonly hasShelf?: true;
 }
 
-export const pureRooms = ['ground', 'colour', 'finish', 'car', 'build', 'score', 'opinion'] as const;
+export const pureRooms = [
+  'ground',
+  'colour',
+  'finish',
+  'car',
+  'build',
+  'score',
+  'opinion',
+] as const;
 
 export const rooms: Readonly<Record<string, Room>> = {
   ground: { rooms: [], packages: [] },
