@@ -17,6 +17,6 @@ export interface Answer {
   readonly parts: Readonly<Record<string, string>>;
   /** Pairs in the order they were put; empty where all were seen at once. */
   readonly pairs: readonly Pair[];
-  /** The viewer's words, trimmed, without control characters; empty where none. */
+  /** The viewer’s words in one line, as `wordsFrom` in `reply/words` leaves them; empty where none. */
   readonly words: string;
 }

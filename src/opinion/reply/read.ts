@@ -1,0 +1,238 @@
+/**
+ * What did viewers answer? Reads one reply, or every reply in a pasted thread, after whatever
+ * channels do to text: lines joined or broken, quoting with ">", names before and buttons after,
+ * entities of HTML, curly quotes, dashes for hyphens, a code retyped by hand.
+ *
+ * In: text and the round it is about. Out: answers with their places, and each code that is not
+ * counted with why. Words belong to the code that follows them: those between the opening sentence
+ * and the code; where a viewer wrote over the opening, what stands before the code up to an empty
+ * line. Limits: what follows a code belongs to nobody; who wrote it is not asked here.
+ */
+import { InputError, type Problem, shown } from '../../ground/problem.ts';
+import type { Answer } from '../answer.ts';
+import { markOf } from '../mark.ts';
+import { lettersIn, type Round } from '../round.ts';
+import { type Choice, type Fault as CodeFault, choiceFrom } from './grammar.ts';
+import { dashes, type Span, spansIn } from './scan.ts';
+import { plainText, wordsFrom } from './words.ts';
+import { openings } from './write.ts';
+
+/** Why a reply is not counted. */
+export type Fault =
+  | CodeFault
+  /** Its sentence and its code name different letters. */
+  | 'contradicts itself'
+  /** Quoted with ">", and the same reply stands elsewhere unquoted. */
+  | 'quoted again';
+
+interface Place {
+  /** Line of the text where the code begins, from 1. */
+  readonly line: number;
+  /** The code as it stands there, in one line, 200 UTF-16 units at most. */
+  readonly code: string;
+  /** The words that belong to it, as an answer has them. */
+  readonly words: string;
+  /** Whether the opening was found as it was written, so that the words are surely the viewer's. */
+  readonly isOpened: boolean;
+  /** Whether its line was quoted with ">". */
+  readonly isQuoted: boolean;
+}
+/** A reply that counts. */
+export interface Counted extends Place {
+  readonly answer: Answer;
+}
+/** A code that does not. */
+export interface SetAside extends Place {
+  readonly fault: Fault;
+}
+/** Whatever looked like a reply. */
+export type Found = Counted | SetAside;
+
+/** Whether a reply counts. */
+export const isCounted = (found: Found): found is Counted => 'answer' in found;
+
+/** One reply that cannot be taken; `fault` is absent where there is none or more than one. */
+export class ReplyError extends InputError {
+  readonly fault: Fault | undefined;
+
+  constructor(problem: Problem, fault?: Fault) {
+    super([problem], 'the reply');
+    this.name = 'ReplyError';
+    this.fault = fault;
+  }
+}
+
+/** The answer in a text with one reply. Throws `ReplyError`. */
+export function readReply(text: string, round: Round): Answer {
+  const found = repliesIn(text, round);
+  const counted = found.filter(isCounted);
+  const [first] = counted;
+  if (first !== undefined && counted.length === 1) return first.answer;
+  if (first !== undefined) throw new ReplyError(severalProblem(counted.length));
+  const [aside] = found;
+  if (aside === undefined || isCounted(aside)) throw new ReplyError(noneProblem(text));
+  throw new ReplyError(problemOf(aside, round), aside.fault);
+}
+
+/** Everything in a text that looks like a reply, in order. */
+export function repliesIn(text: string, round: Round): readonly Found[] {
+  const thread = threadFrom(text);
+  const found: Found[] = [];
+  let from = 0;
+  let line = 1;
+  let counted = 0;
+  for (const span of spansIn(thread.text, markOf(round))) {
+    line += breaksIn(thread.text, counted, span.start);
+    counted = span.start;
+    found.push(foundAt(span, thread, { from, line }, round));
+    from = span.end;
+  }
+  return withoutEchoes(found);
+}
+
+interface Thread {
+  readonly text: string;
+  /** Numbers of the lines that were quoted. */
+  readonly quoted: ReadonlySet<number>;
+}
+
+function threadFrom(pasted: string): Thread {
+  const quoted = new Set<number>();
+  const lines = plainText(pasted)
+    .split(/\r\n|[\n\r\u2028\u2029]/)
+    .map((line, at) => {
+      if (/^\s*>/.test(line)) quoted.add(at + 1);
+      return line.replace(/^[\s>]+/, '');
+    });
+  return { text: lines.join('\n'), quoted };
+}
+
+function breaksIn(text: string, from: number, to: number): number {
+  let count = 0;
+  for (let at = text.indexOf('\n', from); at >= 0 && at < to; at = text.indexOf('\n', at + 1)) {
+    count++;
+  }
+  return count;
+}
+
+function foundAt(
+  span: Span,
+  { text, quoted }: Thread,
+  { from, line }: { readonly from: number; readonly line: number },
+  round: Round,
+): Found {
+  const choice = span.isCut ? 'damaged' : choiceFrom(span.groups, round);
+  const before = text.slice(from, span.start);
+  const opened = typeof choice === 'string' ? undefined : afterOpening(before, choice, round);
+  const near = before.slice(before.lastIndexOf('\n\n') + 1);
+  const place: Place = {
+    line,
+    code: text.slice(span.start, span.end).replace(/\s+/g, ' ').slice(0, 200),
+    words: wordsFrom(opened ?? near),
+    isOpened: opened !== undefined,
+    isQuoted: quoted.has(line),
+  };
+  if (typeof choice === 'string') return { ...place, fault: choice };
+  if (opened === undefined && namesAnother(near, choice, round)) {
+    return { ...place, fault: 'contradicts itself' };
+  }
+  return { ...place, answer: { ...choice, words: place.words } };
+}
+
+/** What stands behind the opening of this choice, on the nearest line that has one. */
+function afterOpening(before: string, choice: Choice, round: Round): string | undefined {
+  for (const opening of openings(round, choice)) {
+    const found = [...before.matchAll(patternOf(opening))];
+    const last = found.at(-1);
+    if (last === undefined) continue;
+    // Words stand on the opening's own line and may repeat it.
+    const lineStart = before.lastIndexOf('\n', last.index) + 1;
+    const first = found.find(({ index }) => index >= lineStart) ?? last;
+    return before.slice(first.index + first[0].length);
+  }
+  return undefined;
+}
+
+/** A sentence as channels may hand it on. */
+function patternOf(sentence: string): RegExp {
+  const source = [...sentence]
+    .map((character) => {
+      if (character === ' ') return '\\s+';
+      if (new RegExp(`[${dashes}]`).test(character)) return `[${dashes}]`;
+      const quotes = ['"“”„‟«»″', "'‘’‚‛′`´"].find((all) => all.includes(character));
+      if (quotes !== undefined) return `[${quotes}]`;
+      return character.replace(/[\\^$.*+?()[\]{}|/]/, '\\$&');
+    })
+    .join('');
+  return new RegExp(`(?<![\\p{L}\\p{N}])${source}`, 'giu');
+}
+
+/** Whether the words before a code speak for another letter than the code does. */
+function namesAnother(before: string, { letter }: Choice, round: Round): boolean {
+  const named = [...before.matchAll(/(?<![\p{L}\p{N}])([A-Z])\s+for\s+me(?![\p{L}\p{N}])/giu)];
+  const spoken = named.at(-1)?.[1]?.toUpperCase();
+  return spoken !== undefined && spoken !== letter && lettersIn(round).includes(spoken);
+}
+
+/** A reply that is only quoted counts; one that also stands unquoted counts there. */
+function withoutEchoes(found: readonly Found[]): readonly Found[] {
+  const keyOf = ({ words, answer }: Counted): string => JSON.stringify({ ...answer, words });
+  const said = new Set(
+    found
+      .filter(isCounted)
+      .filter((one) => !one.isQuoted)
+      .map(keyOf),
+  );
+  return found.map((one) => {
+    if (!isCounted(one) || !one.isQuoted || !said.has(keyOf(one))) return one;
+    const { answer: _answer, ...place } = one;
+    return { ...place, fault: 'quoted again' };
+  });
+}
+
+/** Why a code is not counted, as everyone reports bad input. */
+export function problemOf({ line, code, fault }: SetAside, round: Round): Problem {
+  const { expected, mend } = said[fault];
+  const expectedHere = expected.replace('MARK', markOf(round));
+  return { place: `line ${line}`, found: shown(code), expected: expectedHere, mend };
+}
+
+const said: Readonly<Record<Fault, { readonly expected: string; readonly mend: string }>> = {
+  'other round': {
+    expected: 'a code of this round, which begins with MARK',
+    mend: 'It answers another round: count it with that round’s link.',
+  },
+  damaged: {
+    expected: 'a whole code, whose last character checks the others',
+    mend: 'It was cut or mistyped: ask its writer to copy the reply again.',
+  },
+  newer: {
+    expected: 'a code without parts that this version does not know',
+    mend: 'It was written by a newer version: open it with that one.',
+  },
+  'not of this round': {
+    expected: 'letters and parts that this round asks about',
+    mend: 'Check that the link is the one the viewers got.',
+  },
+  'contradicts itself': {
+    expected: 'the same letter in the sentence and in the code',
+    mend: 'Ask its writer which of the two is meant.',
+  },
+  'quoted again': {
+    expected: 'a reply that stands here only once',
+    mend: 'It is counted where it was written; nothing needs doing.',
+  },
+};
+
+const noneProblem = (text: string): Problem => ({
+  place: '',
+  found: shown(text.trim()),
+  expected: 'a reply that ends in a code in square brackets',
+  mend: 'Copy the whole reply, to the closing bracket.',
+});
+const severalProblem = (count: number): Problem => ({
+  place: '',
+  found: `${count} replies`,
+  expected: 'one',
+  mend: 'Paste one reply, or read the text as a thread.',
+});
