@@ -8,6 +8,7 @@ import './pieces/pieces.css';
 import './pieces/spoon.css';
 import './pieces/form.css';
 import './head/head.css';
+import './live/canvas/live.css';
 import './cars/cars.css';
 import './cars/card/card.css';
 import './table/table.css';

@@ -37,7 +37,7 @@ export function Foot({ strip }: { strip: RefObject<HTMLElement | null> }) {
       {reason === undefined ? null : <p>{reason}</p>}
       {liveness === 'live' ? (
         <>
-          <StandHint />
+          <StandHint press="press a part to choose its spoon" />
           <p className="for-mouse">Drag a car to turn them all.</p>
         </>
       ) : null}

@@ -2,7 +2,7 @@
  * The cars in three dimensions, laid over the places where their drawings stand. Loaded after the
  * page itself; one camera for all, moved by mouse, finger and keyboard.
  */
-import { type RefObject, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
 import type { Mesh } from '../../car/mesh.ts';
 import { placesOf, poseAt } from '../../stage/camera/places.ts';
 import type { Pose } from '../../stage/camera/pose.ts';
@@ -10,10 +10,8 @@ import { overflowOf, trueSizePose } from '../../stage/camera/size.ts';
 import { softboxRoom } from '../../stage/light/room.ts';
 import { Rings } from '../../stage/Rings.tsx';
 import type { Studio } from '../../stage/Scene.tsx';
-import { Stage } from '../../stage/Stage.tsx';
 import { spoonStudio } from '../../stage/spoon/photograph.ts';
 import { wornBy } from '../../stage/surface/worn.ts';
-import { adapted, type Fineness, finestFor, staysSmooth } from '../../stage/view/fineness.ts';
 import { useShownBuild } from '../finish/trying.ts';
 import { useStaged, useStagedBuild } from '../onStage.ts';
 import { useOverlay } from '../overlay/overlay.ts';
@@ -23,6 +21,7 @@ import { useWork } from '../store.ts';
 import { startChoosing, useChoosing } from '../table/choosing.ts';
 import { bowlPicture } from './bowl.ts';
 import { useCamera } from './camera.ts';
+import { LiveCanvas } from './canvas/LiveCanvas.tsx';
 import { insightOf } from './insight.ts';
 import { useMarks } from './marks.ts';
 import { type Ground, useGround } from './stands.ts';
@@ -140,34 +139,7 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
     useStudio.setState({ poseFor: inShape });
   }, [mesh, place, pose, aspect]);
 
-  const canvas = useRef<HTMLDivElement>(null);
-  const [fineness, setFineness] = useFineness(ground);
-  const moves = useRef(isMoving);
-  moves.current = isMoving;
-  // Smooth edges are the first to go on a slow machine, and stay gone while it moves things.
-  const smooths = useRef(true);
-  const onDrawn = useCallback(
-    (sinceLastMs: number): void => {
-      canvas.current?.setAttribute('data-picture', moves.current ? 'moving' : 'still');
-      if (!moves.current || sinceLastMs > 5000) return;
-      if (smooths.current) smooths.current = staysSmooth(true, sinceLastMs);
-      else setFineness((now) => adapted(now, sinceLastMs));
-    },
-    [setFineness],
-  );
-  useEffect(() => {
-    // Where moving pictures are as fine as still ones, the last of them stays.
-    const element = canvas.current;
-    if (!isMoving && element?.dataset.picture === 'moving') element.dataset.picture = 'still';
-  }, [isMoving]);
-  const onDue = useCallback(() => canvas.current?.setAttribute('data-picture', 'due'), []);
-  const onStudio = useCallback(
-    (studio: Studio): void => {
-      useStudio.setState({ studio });
-      useViewing.setState({ liveness: 'live', places: placesOf(mesh) });
-    },
-    [mesh],
-  );
+  const onStudio = useCallback((studio: Studio): void => useStudio.setState({ studio }), []);
   useEffect(
     () => () =>
       useStudio.setState({ studio: undefined, poseFor: undefined, photograph: undefined }),
@@ -176,42 +148,28 @@ function OnGround({ mesh, within, ground, standsKey }: OnGroundProps) {
   useSpoonStudio();
   const studio = useStudio((running) => running.studio);
 
-  useEffect(() => {
-    const style = canvas.current?.style;
-    if (style === undefined) return;
-    for (const edge of ['left', 'top', 'width', 'height'] as const)
-      style[edge] = `${ground[edge]}px`;
-  }, [ground]);
-
   return (
-    <div ref={canvas} className="live" aria-hidden="true">
-      <Stage
-        mesh={mesh}
-        cars={cars}
-        stands={stands}
-        poseFor={poseFor}
-        width={ground.width}
-        height={ground.height}
-        fineness={isMoving ? fineness.moving : fineness.still}
-        isSmooth={!isMoving || smooths.current}
-        onStudio={onStudio}
-        onDue={onDue}
-        onDrawn={onDrawn}
-        onFailed={() => useViewing.setState({ liveness: 'impossible' })}
-        onLost={() => useViewing.setState({ liveness: 'lost' })}
-        onFound={() => useViewing.setState({ liveness: 'live' })}
-      />
-      <Rings
-        studio={studio}
-        stands={stands}
-        poseFor={poseFor}
-        marks={marks}
-        width={ground.width}
-        height={ground.height}
-        fineness={fineness.still}
-        isMoving={isMoving}
-      />
-    </div>
+    <LiveCanvas
+      mesh={mesh}
+      cars={cars}
+      ground={ground}
+      stands={stands}
+      poseFor={poseFor}
+      isMoving={isMoving}
+      onStudio={onStudio}
+      over={(fineness) => (
+        <Rings
+          studio={studio}
+          stands={stands}
+          poseFor={poseFor}
+          marks={marks}
+          width={ground.width}
+          height={ground.height}
+          fineness={fineness}
+          isMoving={isMoving}
+        />
+      )}
+    />
   );
 }
 
@@ -244,12 +202,4 @@ function useStandIns(ground: Ground): Ground['stands'] {
       ),
     [ground, standIn],
   );
-}
-
-function useFineness({ width, height }: Ground) {
-  const [fineness, setFineness] = useState<Fineness>(() =>
-    finestFor(width, height, devicePixelRatio),
-  );
-  useEffect(() => setFineness(finestFor(width, height, devicePixelRatio)), [width, height]);
-  return [fineness, setFineness] as const;
 }

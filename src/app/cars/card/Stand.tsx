@@ -28,11 +28,16 @@ export function Stand({ alternative, letter }: StandProps) {
   return <div className="stand" data-stand={alternative} {...turning(letter)} />;
 }
 
+interface StandHintProps {
+  /** What a press does besides. */
+  readonly press: string;
+}
+
 /** What hands and keys do on a stand, for those who come to it by keyboard. */
-export const StandHint = () => (
+export const StandHint = ({ press }: StandHintProps) => (
   <p id={standHintId} className="unseen">
     Drag or arrow keys turn all cars; plus and minus bring them closer and take them away; Home goes
-    back to the front; press a part to choose its spoon.
+    back to the front; {press}.
   </p>
 );
 
