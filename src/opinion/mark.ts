@@ -13,10 +13,16 @@ import type { Round } from './round.ts';
 /** Digits of Crockford's base 32 in the order of their values. */
 export const markDigits = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
 
+const known = new WeakMap<Round, string>();
+
 /** The mark of a round: the same question has the same mark, whoever made the link. */
 export function markOf(round: Round): string {
+  const found = known.get(round);
+  if (found !== undefined) return found;
   const bits = crc32(textFrom(round)) >>> 12;
-  return [15, 10, 5, 0].map((shift) => markDigits[(bits >>> shift) & 31]).join('');
+  const mark = [15, 10, 5, 0].map((shift) => markDigits[(bits >>> shift) & 31]).join('');
+  known.set(round, mark);
+  return mark;
 }
 
 /** A mark as somebody typed it, as it was meant: upper case, O for 0, I and L for 1. */

@@ -79,40 +79,69 @@ export function codeOf(round: Round, { letter, parts, pairs }: Choice): string {
 
 /** What a code says about a round, its groups in upper case without dashes, or why nothing. */
 export function choiceFrom(groups: readonly string[], round: Round): Choice | Fault {
-  const [mark = '', ...rest] = groups;
-  const isOurs = meantMark(mark) === markOf(round);
-  const sound = meantBy([meantMark(mark), ...rest]);
-  if (sound === undefined) return 'damaged';
-  if (!isOurs) return 'other round';
-  const [, letter = '', ...sections] = sound;
-  return choiceOf(letter, sections, round);
+  const [mark = '', ...rest] = groups.slice(0, -1);
+  const isSound = (read: readonly string[]): boolean => checkOf(read.join('')) === groups.at(-1);
+  const typed = [meantMark(mark), ...rest];
+  if (typed[0] !== markOf(round)) {
+    return isSound(typed) ? 'other round' : 'damaged';
+  }
+  const asTyped = isSound(typed) ? choiceOf(typed, round) : 'damaged';
+  if (asTyped !== 'damaged' && asTyped !== 'not of this round') return asTyped;
+  const letters = lettersIn(round);
+  const meant = readingsOf(typed, (letter) => letters.includes(letter)).filter(isSound);
+  const [only] = meant;
+  return only !== undefined && meant.length === 1 ? choiceOf(only, round) : asTyped;
 }
 
-/** The groups before the check as they were meant, or undefined where the check never is right. */
-function meantBy(groups: readonly string[]): readonly string[] | undefined {
-  const check = groups.at(-1);
-  const typed = groups.slice(0, -1);
-  const isSound = (read: readonly string[]): boolean => checkOf(read.join('')) === check;
-  if (isSound(typed)) return typed;
-  // Only letters stand where these are read; a 0 is a choice in P alone.
-  const readings = ['I', 'L'].flatMap((one) =>
-    ['O', unanswered].map((none) =>
-      typed.map((group, at) => {
-        if (at === 0) return group;
-        if (at > 1 && !/^[PV]/.test(group)) return group;
-        const letters = group.replace(/1/g, one);
-        return at > 1 && group.startsWith('P')
-          ? letters.replace(/O/g, none)
-          : letters.replace(/0/g, 'O');
-      }),
-    ),
-  );
-  const sound = new Map(readings.filter(isSound).map((read) => [read.join('-'), read]));
-  const [only] = sound.values();
-  return sound.size === 1 ? only : undefined;
+/** With more readings than this the check character decides too little. */
+const mostReadings = 4;
+
+/**
+ * What groups may mean that cannot stand as they were typed: where only a letter may stand, a 0 was
+ * an O and a 1 was an I or L; where no alternative is called O, an O was a 0. What can stand is
+ * never read otherwise, so that no single wrong character is ever taken for a choice.
+ */
+function readingsOf(
+  groups: readonly string[],
+  isLetter: (letter: string) => boolean,
+): readonly (readonly string[])[] {
+  let readings: (readonly string[])[] = [[]];
+  for (const [at, group] of groups.entries()) {
+    const meanings = meaningsOf(group, at, isLetter);
+    readings = readings.flatMap((read) => meanings.map((meant) => [...read, meant]));
+    if (readings.length > mostReadings) return [];
+  }
+  return readings;
 }
 
-function choiceOf(letter: string, sections: readonly string[], round: Round): Choice | Fault {
+function meaningsOf(
+  group: string,
+  at: number,
+  isLetter: (letter: string) => boolean,
+): readonly string[] {
+  const isParts = at > 1 && group.startsWith('P');
+  if (at === 0 || (at > 1 && !isParts && !group.startsWith('V'))) return [group];
+  let meanings = [at > 1 ? group.slice(0, 1) : ''];
+  for (const character of at > 1 ? group.slice(1) : group) {
+    const meant = meantBy(character, isParts, isLetter);
+    meanings = meanings.flatMap((before) => meant.map((one) => before + one));
+    if (meanings.length > mostReadings) return [];
+  }
+  return meanings;
+}
+
+function meantBy(
+  character: string,
+  isParts: boolean,
+  isLetter: (letter: string) => boolean,
+): readonly string[] {
+  if (character === '1') return ['I', 'L'].filter(isLetter);
+  if (isParts) return [character === 'O' && !isLetter('O') ? unanswered : character];
+  return [character === '0' ? 'O' : character];
+}
+
+function choiceOf(groups: readonly string[], round: Round): Choice | Fault {
+  const [, letter = '', ...sections] = groups;
   const letters = new Set(lettersIn(round));
   const bodies = new Map(sections.map((section) => [section.slice(0, 1), section.slice(1)]));
   if ([...bodies.keys()].some((name) => /[^A-MPV]/.test(name))) return 'newer';

@@ -22,7 +22,8 @@ export interface Span {
 export const dashes = '\\-\u2010-\u2015\u2212\ufe58\ufe63\uff0d';
 
 const anyDash = new RegExp(`[${dashes}]`, 'g');
-const bracketed = /[[\uff3b\u3010]([^[\]\uff3b\uff3d\u3010\u3011]{1,2000})[\]\uff3d\u3011]/g;
+// A channel may mark the bracket as a plain one with a stroke before it.
+const bracketed = /\\?[[\uff3b\u3010]([^[\]\uff3b\uff3d\u3010\u3011]{1,2000})[\]\uff3d\u3011]/g;
 // A mark that lost or gained a character is still seen, as damage.
 const shape = /^[0-9A-Z]{3,5}-[0-9A-Z]{1,2}(?:-[0-9A-Z]+)+$/;
 

@@ -90,10 +90,14 @@ const named: Readonly<Record<string, string>> = {
   rsqb: ']',
 };
 
+// What was written as HTML again and again begins with a chain of ampersands.
 const withoutEntities = (text: string): string =>
-  text.replace(/&(?:#(\d{1,7})|#x([\da-f]{1,6})|([a-z]{2,6}));/gi, (whole, ten, hex, name) => {
-    if (name !== undefined) return named[String(name).toLowerCase()] ?? whole;
-    const code = ten === undefined ? Number.parseInt(hex, 16) : Number(ten);
-    // A line break written as an entity was no line of its own.
-    return code < 32 || code > 0x10ffff ? ' ' : String.fromCodePoint(code);
-  });
+  text.replace(
+    /&(?:amp;|#0{0,5}38;|#x0{0,4}26;)*(?:#(\d{1,7})|#x([\da-f]{1,6})|([a-z]{2,6}));/gi,
+    (whole, ten, hex, name) => {
+      if (name !== undefined) return named[String(name).toLowerCase()] ?? whole;
+      const code = ten === undefined ? Number.parseInt(hex, 16) : Number(ten);
+      // A line break written as an entity was no line of its own.
+      return code < 32 || code > 0x10ffff ? ' ' : String.fromCodePoint(code);
+    },
+  );
