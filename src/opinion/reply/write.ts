@@ -8,6 +8,7 @@
 import { InputError, shown } from '../../ground/problem.ts';
 import type { Answer } from '../answer.ts';
 import { lettersIn, type Round } from '../round.ts';
+import { spoken } from '../spoken.ts';
 import { type Choice, codeOf } from './grammar.ts';
 import { wordsFrom } from './words.ts';
 
@@ -31,17 +32,13 @@ function forMe({ build, asks }: Round, { letter, parts }: Choice): string {
   for (const { id, name } of build.parts) {
     const chosen = parts[id];
     if (chosen === undefined || !asks.includes(id)) continue;
-    const next = `${joint}${calledIn(name, id)} as ${chosen}`;
+    const next = `${joint}${spoken(name, id)} as ${chosen}`;
     if (opening.length + next.length >= longestOpening) break;
     opening += next;
     joint = ', ';
   }
   return `${opening}.`;
 }
-
-/** A part's name inside a sentence. */
-const calledIn = (name: string, id: string): string =>
-  (wordsFrom(name) || id).replace(/^[A-Z](?=[a-z ])/, (first) => first.toLowerCase());
 
 function refuseOther(round: Round, { letter, parts, pairs }: Answer): void {
   const letters = lettersIn(round);
