@@ -38,7 +38,16 @@ export const rooms: Readonly<Record<string, Room>> = {
   },
   app: {
     rooms: [...pureRooms, 'stage'],
-    packages: ['react', 'react-dom', 'zustand', 'zundo', 'idb', '@tanstack/react-virtual', 'uqr'],
+    packages: [
+      'preact',
+      'react',
+      'react-dom',
+      'zustand',
+      'zundo',
+      'idb',
+      '@tanstack/react-virtual',
+      'uqr',
+    ],
     hasShelf: true,
   },
   server: { rooms: [], packages: ['node', 'vite', 'sirv'] },

@@ -56,8 +56,15 @@ export async function textOf(url: string): Promise<string> {
   return answer.text();
 }
 
+interface Wanting {
+  /** Where the name of the car was found, for messages. */
+  readonly source?: string | undefined;
+  /** Ids of the views to fetch, chosen by the sight table; all where absent. */
+  readonly views?: (sight: SightTable) => readonly string[];
+}
+
 /** The car with this id. Throws `InputError` where there is none. */
-export async function carFrom(id: string, source?: string): Promise<Car> {
+export async function carFrom(id: string, { source, views }: Wanting = {}): Promise<Car> {
   const known = Object.keys(tables).map((path) => path.replace(/^.*\/|\.sight\.json$/g, ''));
   const table = tables[`../../../models/${id}.sight.json`];
   if (table === undefined) {
@@ -65,15 +72,20 @@ export async function carFrom(id: string, source?: string): Promise<Car> {
     const mend = 'Correct the name of the car.';
     throw new InputError([{ place: 'car', found: shown(id), expected, mend }], source);
   }
-  const [sight, views] = await Promise.all([textOf(table), viewsOf(id)]);
-  const glb = meshes[`../../../models/${id}.glb`];
-  return { id, sight: JSON.parse(sight) as SightTable, views, glb };
+  const measured = textOf(table).then((text) => JSON.parse(text) as SightTable);
+  const [sight, fetched] = await Promise.all([
+    measured,
+    views === undefined
+      ? viewsOf(id, () => true)
+      : measured.then((known) => viewsOf(id, (view) => views(known).includes(view))),
+  ]);
+  return { id, sight, views: fetched, glb: meshes[`../../../models/${id}.glb`] };
 }
 
-async function viewsOf(car: string): Promise<View[]> {
+async function viewsOf(car: string, isWanted: (view: string) => boolean): Promise<View[]> {
   const ours = Object.entries(pictures).flatMap(([path, url]) => {
     const [owner, id] = path.replace(/^.*\//, '').split('.');
-    return owner === car && id !== undefined ? [{ id, url }] : [];
+    return owner === car && id !== undefined && isWanted(id) ? [{ id, url }] : [];
   });
   const fetched = await Promise.all(
     ours.map(async ({ id, url }) => {

@@ -29,7 +29,7 @@ export const workFromKept = async (document: unknown, source: string): Promise<F
   onItsCar(buildFrom(document, source), source);
 
 async function onItsCar(build: Build, source: string): Promise<FreshWork> {
-  const car = await carFrom(build.car, source);
+  const car = await carFrom(build.car, { source });
   const problems = checkAgainstCar(build, car.sight);
   if (problems.length > 0) throw new InputError(problems, source);
   return { build, car };

@@ -1,35 +1,8 @@
 /**
  * The grains that spoons share, drawn once per page: flake, pearl, weave, fuzz, leather, brushed
- * metal. Specks fall by a fixed seed, so every visit shows the same spoon.
+ * metal.
  */
-import { drawFrom } from '../../ground/draw.ts';
-
-const tile = 24;
-const round = (value: number): number => Math.round(value * 100) / 100;
-
-interface Speck {
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
-  readonly opacity: number;
-  readonly isBright: boolean;
-}
-
-function specksFrom(seed: number, count: number, largest: number): Speck[] {
-  const draw = drawFrom(seed);
-  return Array.from({ length: count }, () => ({
-    x: round(draw.uniform() * tile),
-    y: round(draw.uniform() * tile),
-    radius: round(0.25 + draw.uniform() * largest),
-    opacity: round(0.15 + draw.uniform() * 0.55),
-    isBright: draw.uniform() < 0.7,
-  }));
-}
-
-const flake = specksFrom(11, 120, 0.32);
-const pearl = specksFrom(12, 60, 0.3);
-const creases = specksFrom(13, 34, 1.1);
-const hairs = specksFrom(14, 110, 0.4);
+import { creases, flake, hairs, pearl, round, type Speck, tile } from './drawn/specks.ts';
 
 const Specks = ({ specks, strength }: { specks: readonly Speck[]; strength: number }) =>
   specks.map(({ x, y, radius, opacity, isBright }) => (
