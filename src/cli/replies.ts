@@ -50,10 +50,11 @@ const jsonFrom = (round: Round, found: readonly Found[]) => ({
   letters: lettersIn(round),
   asks: round.asks,
   ...countsOf(round, found),
-  replies: found.filter(isCounted).map(({ line, code, answer, isQuoted, isOpened }) => ({
+  replies: found.filter(isCounted).map(({ line, code, answer, after, isQuoted, isOpened }) => ({
     line,
     code,
     ...answer,
+    after,
     isQuoted,
     isOpened,
   })),

@@ -65,7 +65,9 @@ export function repliesLines(screen: Screen, round: Round, found: readonly Found
       'Answers',
       found
         .filter(isCounted)
-        .flatMap((one) => line(`  line ${one.line}`, answerInWords(round, one.answer))),
+        .flatMap((one) =>
+          line(`  line ${one.line}`, answerInWords(round, one.answer) + behind(one)),
+        ),
     ),
     ...headed(
       'Not counted',
@@ -85,6 +87,8 @@ const indent = 14;
 
 const headed = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines];
+
+const behind = ({ after }: Found): string => (after === '' ? '' : ` Behind the code: “${after}”`);
 
 const nameOf = ({ build }: Round, id: string): string =>
   spoken(build.parts.find((part) => part.id === id)?.name ?? '', id);

@@ -6,7 +6,7 @@
  * In: text and the round it is about. Out: answers with their places, and each code that is not
  * counted with why. Words belong to the code that follows them: those between the opening sentence
  * and the code; where a viewer wrote over the opening, what stands before the code up to an empty
- * line. Limits: what follows a code belongs to nobody; who wrote it is not asked here.
+ * line. Limits: what follows a code is shown and belongs to nobody; who wrote it is not asked here.
  */
 import { InputError, type Problem, shown } from '../../ground/problem.ts';
 import type { Answer } from '../answer.ts';
@@ -32,6 +32,8 @@ interface Place {
   readonly code: string;
   /** The words that belong to it, as an answer has them. */
   readonly words: string;
+  /** What stands behind the code on its line, as words; whose it is, nobody can tell. */
+  readonly after: string;
   /** Whether the opening was found as it was written, so that the words are surely the viewer's. */
   readonly isOpened: boolean;
   /** Whether its line was quoted with ">". */
@@ -77,14 +79,16 @@ export function readReply(text: string, round: Round): Answer {
 /** Everything in a text that looks like a reply, in order. */
 export function repliesIn(text: string, round: Round): readonly Found[] {
   const thread = threadFrom(text);
+  const spans = spansIn(thread.text, markOf(round));
   const found: Found[] = [];
   let from = 0;
   let line = 1;
   let counted = 0;
-  for (const span of spansIn(thread.text, markOf(round))) {
+  for (const [at, span] of spans.entries()) {
     line += breaksIn(thread.text, counted, span.start);
     counted = span.start;
-    found.push(foundAt(span, thread, { from, line }, round));
+    const to = spans[at + 1]?.start ?? thread.text.length;
+    found.push(foundAt(span, thread, { from, to, line }, round));
     from = span.end;
   }
   return withoutEchoes(found);
@@ -118,7 +122,7 @@ function breaksIn(text: string, from: number, to: number): number {
 function foundAt(
   span: Span,
   { text, quoted }: Thread,
-  { from, line }: { readonly from: number; readonly line: number },
+  { from, to, line }: { readonly from: number; readonly to: number; readonly line: number },
   round: Round,
 ): Found {
   const choice = span.isCut ? 'damaged' : choiceFrom(span.groups, round);
@@ -129,6 +133,7 @@ function foundAt(
     line,
     code: text.slice(span.start, span.end).replace(/\s+/g, ' ').slice(0, 200),
     words: wordsFrom(opened ?? near),
+    after: wordsFrom(/^[^\n]*/.exec(text.slice(span.end, to))?.[0] ?? '').replace(/^\p{P}+$/u, ''),
     isOpened: opened !== undefined,
     isQuoted: quoted.has(line),
   };

@@ -43,14 +43,15 @@ export function spansIn(text: string, mark?: string): Span[] {
   const whole = [...spans];
   let at = 0;
   for (const match of text.matchAll(bare(mark))) {
-    const start = match.index;
-    while ((whole[at]?.end ?? Infinity) <= start) at++;
-    if ((whole[at]?.start ?? Infinity) <= start) continue;
+    const { index } = match;
+    while ((whole[at]?.end ?? Infinity) <= index) at++;
+    if ((whole[at]?.start ?? Infinity) <= index) continue;
     const groups = match[0].replace(anyDash, '-').toUpperCase().split('-');
-    const isOpened = /[[\uff3b\u3010]\s?$/.test(text.slice(Math.max(0, start - 2), start));
-    const isCut = isOpened || groups.at(-1) === '';
-    if (groups.length < 3 && !isOpened) continue;
-    spans.push({ start, end: start + match[0].length, groups, isCut });
+    const opened = /[[\uff3b\u3010]\s?$/.exec(text.slice(Math.max(0, index - 2), index))?.[0] ?? '';
+    const isCut = opened !== '' || groups.at(-1) === '';
+    if (groups.length < 3 && opened === '') continue;
+    const start = index - opened.length;
+    spans.push({ start, end: index + match[0].length, groups, isCut });
   }
   return spans.sort((one, other) => one.start - other.start);
 }
