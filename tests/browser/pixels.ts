@@ -5,7 +5,7 @@ export interface Region {
   readonly width: number;
   readonly height: number;
   /** RGBA, top row first. */
-  readonly rgba: readonly number[];
+  readonly rgba: Uint8Array;
 }
 
 export interface Clip {
@@ -25,9 +25,9 @@ export async function seen(page: Page, clip: Clip): Promise<Region> {
 export const seenOf = async (page: Page, element: Locator): Promise<Region> =>
   seen(page, (await element.boundingBox())!);
 
-/** The pixels of a picture at an address. */
-export const decoded = (page: Page, address: string): Promise<Region> =>
-  page.evaluate(async (src) => {
+/** The pixels of a picture at an address; they come as text, many times quicker than as numbers. */
+export async function decoded(page: Page, address: string): Promise<Region> {
+  const { width, height, bytes } = await page.evaluate(async (src) => {
     const image = new Image();
     image.src = src;
     await image.decode();
@@ -37,8 +37,14 @@ export const decoded = (page: Page, address: string): Promise<Region> =>
     const paper = sheet.getContext('2d')!;
     paper.drawImage(image, 0, 0);
     const { width, height, data } = paper.getImageData(0, 0, sheet.width, sheet.height);
-    return { width, height, rgba: [...data] };
+    const reader = new FileReader();
+    const read = new Promise((done) => reader.addEventListener('load', done));
+    reader.readAsDataURL(new Blob([data]));
+    await read;
+    return { width, height, bytes: String(reader.result).replace(/^.*,/, '') };
   }, address);
+  return { width, height, rgba: new Uint8Array(Buffer.from(bytes, 'base64')) };
+}
 
 /** Mean difference of two regions of one size, 0–255 a channel. */
 export function apart(one: Region, other: Region): number {
