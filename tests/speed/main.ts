@@ -9,6 +9,7 @@ const reports: Readonly<Record<string, () => Promise<Row[]>>> = {
   score: async () => (await import('./score.ts')).scoreRows(),
   page: async () => (await import('./page.ts')).pageRows(),
   stage: async () => (await import('./stage.ts')).stageRows(),
+  viewer: async () => (await import('./viewer.ts')).viewerRows(),
 };
 
 const { values, positionals } = parseArgs({

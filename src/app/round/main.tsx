@@ -1,7 +1,7 @@
 /** @jsxImportSource preact */
 /**
  * Opens the page of those who are asked: what the link holds, or plainly why it cannot be shown.
- * Drawn by Preact, a twelfth of what the bench is drawn by: people come here once, on their phones.
+ * Drawn by Preact, a tenth of what draws the bench: people come here once, on their phones.
  */
 import { render } from 'preact';
 import '../app.css';
