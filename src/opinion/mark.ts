@@ -1,7 +1,7 @@
 /**
  * Which round is a reply about? Links in comments are often held back, so a reply carries a short
  * mark of its round instead: the upper 20 bits of the CRC-32 of the round's canonical text, as four
- * characters of Crockford's base 32, which has no I, L, O or U to misread ([Crockford]).
+ * characters of Crockford's base 32, which has no I, L, O or U to misread ([Crockford2019]).
  *
  * In: a round. Out: four characters. Limits: about one in a million other rounds has the same mark;
  * it tells a builder's own rounds apart and proves nothing.

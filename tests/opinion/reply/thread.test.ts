@@ -87,6 +87,16 @@ describe('a pasted thread', () => {
     expect(repliesIn(bare, roundWith(2))).toEqual([]);
   });
 
+  it('is read where lines were wrapped, the opening too', () => {
+    const words = 'I would leave the stripes as they are and put the marigold on the belts';
+    const text = reply('B', words, { stripes: 'A', badges: 'C' });
+    const wrapped = text.replace(/(.{1,20})( |$)/gm, '> $1\n');
+    expect(wrapped.split('\n').length).toBeGreaterThan(6);
+    expect(repliesIn(wrapped, demoRound)).toMatchObject([
+      { answer: { letter: 'B', parts: { stripes: 'A', badges: 'C' }, words }, isOpened: true },
+    ]);
+  });
+
   it('shows what somebody added behind the code, on its line only', () => {
     const added = `${reply('B', 'one')} and two\nReply\n${reply('C', 'three')}.`;
     expect(repliesIn(added, demoRound).map(({ words, after }) => [words, after])).toEqual([
