@@ -41,12 +41,15 @@ export function Empty() {
 function Plain({ title, children }: { title: string; children: ComponentChildren }) {
   return (
     <main class="round-plain">
-      <svg class="bowl round-blank" viewBox="0 0 104 48" aria-hidden="true" focusable="false">
-        <ellipse class="bowl-shadow" cx="32" cy="42.6" rx="27" ry="4.4" />
-        <path class="neck" d={neck} />
-        <path class="plastic" d={bowl} />
-        <path class="bowl-edge" d={bowl} />
-      </svg>
+      <span class="spoon round-blank" aria-hidden="true">
+        <svg class="bowl" viewBox="0 0 104 48" focusable="false">
+          <ellipse class="bowl-shadow" cx="32" cy="42.6" rx="27" ry="4.4" />
+          <path class="neck" d={neck} />
+          <path class="plastic" d={bowl} />
+          <path class="bowl-edge" d={bowl} />
+        </svg>
+        <span class="handle" />
+      </span>
       <h1>{title}</h1>
       {children}
       <p>
