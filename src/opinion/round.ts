@@ -163,7 +163,7 @@ function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
   const base = { id, name, covers: [...covers], absent: part.absent };
   return refs.length > 1
     ? { ...base, candidates: refs }
-    : { ...base, finish, painted: 'painted' in part && part.painted };
+    : { ...base, finish, painted: !part.absent && 'painted' in part && part.painted };
 }
 
 function choicesIn(
