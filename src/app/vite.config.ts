@@ -66,7 +66,7 @@ export default defineConfig({
     chunkSizeWarningLimit: 600,
     rolldownOptions: {
       // The bench, and the page of those who are asked.
-      input: { index: here('index.html') },
+      input: { index: here('index.html'), round: here('round.html') },
       // On a slow machine it would tell which plugins took long; a builder can change none of them.
       checks: { bundlerTimings: false },
       // The glTF reader would fetch these to read from a disk, which a page never asks of it.
