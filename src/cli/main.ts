@@ -1,6 +1,6 @@
 /**
- * `testspoon`: score, see, check and start builds from a terminal. Exit status 0 done, 1 the input
- * is wrong, 2 the command line is.
+ * `testspoon`: score, see, check and start builds, and count what viewers answered, from a terminal.
+ * Exit status 0 done, 1 the input is wrong, 2 the command line is.
  */
 import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
@@ -9,6 +9,7 @@ import { addCheck } from './check.ts';
 import { refusalLines } from './draw/refusal.ts';
 import { screenOf } from './draw/screen.ts';
 import { addNew } from './new.ts';
+import { addReplies } from './replies.ts';
 import { addScore } from './score.ts';
 import { addSee } from './see.ts';
 
@@ -22,7 +23,7 @@ function program(): Command {
     .helpCommand('help [COMMAND]', 'print help on a command')
     .showHelpAfterError('“testspoon help” lists the commands.')
     .exitOverride();
-  for (const add of [addScore, addSee, addCheck, addNew]) add(command);
+  for (const add of [addScore, addSee, addCheck, addNew, addReplies]) add(command);
   return command;
 }
 

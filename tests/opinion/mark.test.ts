@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crc32 } from '../../src/opinion/crc.ts';
 import { textFrom } from '../../src/opinion/link/layout.ts';
+import { linkOf, roundFrom } from '../../src/opinion/link/link.ts';
 import { markDigits, markOf, meantMark } from '../../src/opinion/mark.ts';
 import { roundOf } from '../../src/opinion/round.ts';
 import { demo, demoRound, roundWith } from './reply/arbitrary.ts';
@@ -48,6 +49,12 @@ describe('the mark of a round', () => {
     );
     expect(markOf(demoRound)).toHaveLength(4);
     expect(value).toBe(Math.floor(crc32(textFrom(demoRound)) / 2 ** 12));
+  });
+
+  it('is the same for builder and viewer, whose round came through a link', () => {
+    for (const round of [demoRound, roundOf(demo), roundOf(demo, { withStory: true })]) {
+      expect(markOf(roundFrom(linkOf(round)))).toBe(markOf(round));
+    }
   });
 
   it('is the same for the same question and another for another', () => {

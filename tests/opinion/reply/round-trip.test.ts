@@ -15,7 +15,7 @@ describe('a reply is read back exactly', () => {
         expect(readReply(reply, round)).toEqual(answer);
         expect(reply.length).toBeLessThanOrEqual(2000);
       }),
-      { seed: 1131, numRuns: 1500 },
+      { seed: 1131, numRuns: 400 },
     );
   });
 
@@ -24,7 +24,7 @@ describe('a reply is read back exactly', () => {
       fc.property(answered(), ({ round, answer }) => {
         expect(readReply(channel(replyOf(round, answer)), round)).toEqual(answer);
       }),
-      { seed: 1132, numRuns: 150 },
+      { seed: 1132, numRuns: 60 },
     );
   });
 
@@ -34,7 +34,7 @@ describe('a reply is read back exactly', () => {
         const read = readReply(channel(replyOf(round, answer)), round);
         expect(read).toEqual({ ...answer, words: wordsFrom(channel(answer.words)) });
       }),
-      { seed: 1136, numRuns: 150 },
+      { seed: 1136, numRuns: 60 },
     );
   });
 
@@ -44,7 +44,7 @@ describe('a reply is read back exactly', () => {
       fc.property(answered(14), ({ round, answer }) => {
         expect(readReply(mistype(replyOf(round, answer)), round)).toEqual(answer);
       }),
-      { seed: 1133, numRuns: 300 },
+      { seed: 1133, numRuns: 150 },
     );
   });
 
@@ -66,7 +66,7 @@ describe('a reply is read back exactly', () => {
           if (found !== undefined && isCounted(found)) expect(found.answer).toEqual(answer);
         },
       ),
-      { seed: 1134, numRuns: 1000 },
+      { seed: 1134, numRuns: 500 },
     );
   });
 
@@ -83,7 +83,7 @@ describe('a reply is read back exactly', () => {
         const lines = text.split('\n');
         for (const { line, code } of found) expect(lines[line - 1]).toBe(code);
       }),
-      { seed: 1135, numRuns: 200 },
+      { seed: 1135, numRuns: 100 },
     );
   });
 });
