@@ -1,7 +1,7 @@
 /** Files and text that are dropped or pasted anywhere, and what was wrong with any of them. */
 import { useEffect, useState } from 'react';
 import { later } from '../later.tsx';
-import { bringFiles, bringPasted } from '../opening/bring.ts';
+import { bringFiles, bringFromAddress, bringPasted } from '../opening/bring.ts';
 import { refusalsRead, useRefused } from '../opening/refused.ts';
 import { isTyping } from './typing.ts';
 
@@ -17,6 +17,11 @@ export function Incoming() {
   useEffect(() => {
     document.addEventListener('paste', onPaste);
     return () => document.removeEventListener('paste', onPaste);
+  }, []);
+  useEffect(() => {
+    bringFromAddress();
+    addEventListener('hashchange', bringFromAddress);
+    return () => removeEventListener('hashchange', bringFromAddress);
   }, []);
   return (
     <>
@@ -46,24 +51,44 @@ function useDrop(): boolean {
   useEffect(() => {
     const holdsFile = (event: DragEvent): boolean =>
       !event.defaultPrevented && (event.dataTransfer?.types.includes('Files') ?? false);
+    // Words marked on the page itself are only moved about; a link comes from elsewhere.
+    let isOwn = false;
+    const begin = (): void => {
+      isOwn = true;
+    };
+    const end = (): void => {
+      isOwn = false;
+    };
+    const holdsText = ({ defaultPrevented, dataTransfer, target }: DragEvent): boolean =>
+      !isOwn &&
+      !defaultPrevented &&
+      !isTyping(target) &&
+      document.querySelector('dialog[open]') === null &&
+      (dataTransfer?.types.includes('text/plain') ?? false);
     const over = (event: DragEvent): void => {
-      if (!holdsFile(event)) return;
+      if (holdsFile(event)) setOver(true);
+      else if (!holdsText(event)) return;
       event.preventDefault();
-      setOver(true);
     };
     const leave = (event: DragEvent): void => {
       if (event.relatedTarget === null) setOver(false);
     };
     const drop = (event: DragEvent): void => {
       setOver(false);
-      if (!holdsFile(event)) return;
+      const isFile = holdsFile(event);
+      if (!isFile && !holdsText(event)) return;
       event.preventDefault();
-      void bringFiles([...(event.dataTransfer?.files ?? [])]);
+      if (isFile) void bringFiles([...(event.dataTransfer?.files ?? [])]);
+      else void bringPasted(event.dataTransfer?.getData('text/plain') ?? '');
     };
+    document.addEventListener('dragstart', begin);
+    document.addEventListener('dragend', end);
     document.addEventListener('dragover', over);
     document.addEventListener('dragleave', leave);
     document.addEventListener('drop', drop);
     return () => {
+      document.removeEventListener('dragstart', begin);
+      document.removeEventListener('dragend', end);
       document.removeEventListener('dragover', over);
       document.removeEventListener('dragleave', leave);
       document.removeEventListener('drop', drop);

@@ -28,6 +28,12 @@ const tools: readonly Tool[] = [
     title: 'Save this build to a file (Ctrl or ⌘ and S)',
     act: () => void saveWork(),
   },
+  {
+    shown: 'wide',
+    name: 'Ask viewers…',
+    title: 'A link, a code to scan, a picture and a text for those who are to choose',
+    act: () => lay({ kind: 'ask' }),
+  },
   { shown: 'never', name: 'Open a file…', title: 'A build, or a rack', act: askForFile },
   { shown: 'middling', name: 'Find anything…', title: '', act: find },
 ];

@@ -6,7 +6,17 @@ export async function bringFiles(files: readonly File[]): Promise<void> {
   await incoming.bringFiles(files);
 }
 
-/** Takes text that was pasted, if it is any of ours. */
+const start = '#start-';
+
+/** Takes a round that the address leads to; the address then says nothing any more. */
+export function bringFromAddress(): void {
+  const { hash, pathname, search } = location;
+  if (!hash.startsWith(start)) return;
+  history.replaceState(history.state, '', `${pathname}${search}`);
+  void import('./round.ts').then(({ bringStart }) => bringStart(hash.slice(start.length)));
+}
+
+/** Takes text that was pasted or dropped, if it is any of ours. */
 export async function bringPasted(text: string): Promise<void> {
   const { bringText } = await import('./incoming.ts');
   await bringText(text);

@@ -58,16 +58,27 @@ export const bringFiles = (files: readonly File[]): Promise<void> =>
 
 const pasted = 'What was pasted';
 
-/** Takes text that was pasted; any that is none of ours is left alone. */
+/** A run of characters that could be a link of ours, in no more text than a message has. */
+const linkLike = /[\w-]{12}/;
+const longestMessage = 100_000;
+
+/** Takes text that was pasted or dropped; any that is none of ours is left alone. */
 export async function bringText(text: string): Promise<void> {
   if (/^\s*\{/.test(text)) {
     if (/^testspoon/.test(formatOf(text)))
       await takeIn([broughtBy(pasted, readText(text, pasted))]);
     return;
   }
-  if (!/[\t;,].*\n/.test(text.slice(0, 2000))) return;
-  const { isTableOfFinishes } = await import('../rack/files/recognise.ts');
-  if (isTableOfFinishes(text)) await takeIn([broughtBy(pasted, readRack(text, pasted))]);
+  if (/[\t;,].*\n/.test(text.slice(0, 2000))) {
+    const { isTableOfFinishes } = await import('../rack/files/recognise.ts');
+    if (isTableOfFinishes(text)) {
+      await takeIn([broughtBy(pasted, readRack(text, pasted))]);
+      return;
+    }
+  }
+  if (text.length > longestMessage || !linkLike.test(text)) return;
+  const { bringLink } = await import('./round.ts');
+  await bringLink(text);
 }
 
 const broughtBy = (name: string, reading: Promise<Brought>): Promise<Brought> =>

@@ -39,6 +39,9 @@ const dialogs: {
     async () => (await import('../rack/files/BringFinishes.tsx')).BringFinishes,
     { onGiveUp: clear },
   ),
+  ask: later('What asks viewers', async () => (await import('../ask/AskViewers.tsx')).AskViewers, {
+    onGiveUp: clear,
+  }),
   commands: later('The search', async () => (await import('../commands/Commands.tsx')).Commands, {
     onGiveUp: clear,
   }),

@@ -19,6 +19,8 @@ export type Overlay =
   | { readonly kind: 'builds' }
   /** Finishes from files or a paste, onto a rack. */
   | { readonly kind: 'bring'; readonly into?: string }
+  /** Viewers are asked: a link, a code, a picture, a text. */
+  | { readonly kind: 'ask' }
   /** Anything that can be done, by its name; or which keys do what. */
   | { readonly kind: 'commands'; readonly isKeys?: boolean };
 

@@ -1,5 +1,6 @@
 /** What the cars can be shown with elsewhere: a picture to take away, and the whole screen. */
 import { useRef } from 'react';
+import { lay } from '../overlay/overlay.ts';
 import { pointNowhere } from '../pointing.ts';
 import { useWork } from '../store.ts';
 import { useFilling } from './filling.ts';
@@ -14,6 +15,18 @@ export function PictureTools() {
   return (
     <div ref={tools} className="picture-tools">
       {isFilling ? null : <Pictures />}
+      {isFilling || alternatives.length < 2 ? null : (
+        <button
+          type="button"
+          className="toggle"
+          data-listed
+          aria-haspopup="dialog"
+          title="A link, a code to scan, a picture and a text"
+          onClick={() => lay({ kind: 'ask' })}
+        >
+          Ask viewers…
+        </button>
+      )}
       <button
         type="button"
         className="toggle"

@@ -81,7 +81,7 @@ function Taking() {
   const comparison = async (): Promise<HTMLCanvasElement> => {
     const { comparisonPicture } = await import('./compose.ts');
     const scores = new Map(alternatives.map(({ id, overall }) => [id, overall]));
-    return comparisonPicture(work, shape, hasScores ? scores : undefined);
+    return comparisonPicture(work, shape, { scores: hasScores ? scores : undefined });
   };
   const car = async (alternative: string): Promise<HTMLCanvasElement> =>
     (await import('./compose.ts')).carPicture(work, alternative);

@@ -27,11 +27,19 @@ const namePx = [66, 58, 50, 42] as const;
 const footPx = 44;
 const scorePx = 46;
 
-/** The cars side by side, or as they fit best; `scores` by alternative, where they are asked for. */
+/** What stands beside the cars. */
+interface Told {
+  /** Scores by alternative, where they are asked for. */
+  readonly scores?: ReadonlyMap<string, number> | undefined;
+  /** Letters to stand alone, one for each alternative, where names could sway; else all is named. */
+  readonly letters?: readonly string[];
+}
+
+/** The cars side by side, or as they fit best. */
 export async function comparisonPicture(
   work: Work,
   shape: Shape,
-  scores?: ReadonlyMap<string, number>,
+  { scores, letters }: Told = {},
 ): Promise<HTMLCanvasElement> {
   const { width, height } = shapes[shape];
   const { build } = work;
@@ -50,9 +58,10 @@ export async function comparisonPicture(
     const portrait = await portraits.portrait(alternative, car.width, car.height);
     paper.drawImage(portrait, car.x, car.y, car.width, car.height);
     const score = scores?.get(alternative.id);
-    label(paper, letterOf(at), alternative.name, head, score);
+    const name = letters === undefined ? alternative.name : '';
+    label(paper, letters?.[at] ?? letterOf(at), name, head, score);
   }
-  footLine(paper, work, width, height);
+  footLine(paper, work, width, height, letters === undefined);
   return canvas;
 }
 
@@ -121,6 +130,7 @@ function footLine(
   { build }: Work,
   width: number,
   height: number,
+  isNamed: boolean,
 ): void {
   const count = build.alternatives.length;
   const edge = Math.min(width, height) * 0.045;
@@ -132,6 +142,7 @@ function footLine(
   const seen = `${cut}${seenWords(light, distanceMm)}`;
   paper.textAlign = 'right';
   paper.fillText(seen, width - edge, baseline);
+  if (!isNamed) return;
   const room = width - 3 * edge - measure(seen);
   write(paper, 600, footPx);
   paper.textAlign = 'left';

@@ -49,7 +49,9 @@ export function sheetOf(
 export function portraitsOf(work: Work): Portraits {
   const { studio, poseFor } = useStudio.getState();
   const { liveness, place } = useViewing.getState();
-  if (studio === undefined || poseFor === undefined || liveness !== 'live') {
+  // A car left off the stage is not in the studio, and all are to be seen alike.
+  const isThere = work.build.alternatives.every(({ id }) => studio?.cars.has(id));
+  if (studio === undefined || poseFor === undefined || liveness !== 'live' || !isThere) {
     const view = work.car.views.find(({ id }) => id === place) ?? work.car.views[0];
     if (view === undefined) throw new Error('the pictures of this car are missing');
     return drawnPortraits(work, view);

@@ -6,7 +6,10 @@ import type { Command } from '../command.ts';
 
 /** Buttons that are there now and can be pressed. */
 export function controlCommands(): Command[] {
-  const buttons = document.querySelectorAll<HTMLButtonElement>('.picture-tools > button:enabled');
+  // Those marked as listed are commands of their own.
+  const buttons = document.querySelectorAll<HTMLButtonElement>(
+    '.picture-tools > button:enabled:not([data-listed])',
+  );
   return [...buttons].flatMap((button): Command[] => {
     const name = (button.textContent ?? '').trim();
     if (name === '') return [];

@@ -40,6 +40,12 @@ export function pageCommands(): Command[] {
       keys: keyNames.save,
     },
     file('open', 'Open a file: a build or a rack', 'import load bring json csv', askForFile),
+    file(
+      'ask',
+      'Ask viewers: link, code, picture and text',
+      'share send post opinions qr answers',
+      () => lay({ kind: 'ask' }),
+    ),
     file('bring', 'Bring finishes from files or a paste', 'import rack csv spreadsheet', () =>
       lay({ kind: 'bring' }),
     ),
