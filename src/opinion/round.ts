@@ -18,7 +18,9 @@ import {
   type Part,
   refOf,
 } from '../build/build.ts';
-import type { Finish } from '../finish/finish.ts';
+import type { LightId } from '../colour/illuminant.ts';
+import { colourFromLab, labOf } from '../finish/edit/colour.ts';
+import type { Colour, Finish } from '../finish/finish.ts';
 import { idFrom, idGiver } from '../ground/id.ts';
 
 /** Alternatives one round can ask about; each has one letter. */
@@ -130,23 +132,35 @@ function wornIn(build: Build, alternatives: readonly Alternative[]): Worn {
     for (const ref of refs) {
       const finish = known.get(ref);
       if (finish === undefined || finishes.has(ref)) continue;
-      finishes.set(ref, { rack: roundRack, ...seenOf(finish), id: giveId(finish.name, 'finish') });
+      finishes.set(ref, {
+        rack: roundRack,
+        ...seenOf(finish, build.viewing.light),
+        id: giveId(finish.name, 'finish'),
+      });
     }
   }
   return { finishes, byPart };
 }
 
-/** What of a finish is seen: no bottles, no notes, no films that hide or are clear. */
-function seenOf({ rack: _rack, ...finish }: EmbeddedFinish): Finish {
+/**
+ * What of a finish is seen: no bottles, no notes, no films that hide or are clear. By daylight a
+ * spectrum shows nothing that its Lab does not.
+ */
+function seenOf({ rack: _rack, ...finish }: EmbeddedFinish, light: LightId): Finish {
+  const told = (colour: Colour): Colour =>
+    'spectrum' in colour && light === 'D65' ? colourFromLab(labOf(colour)) : colour;
   const { bottle: _bottle, note: _note, clear, undercoats, provenance, ...seen } = finish;
   const isDyed = finish.effect === 'candy' || finish.effect === 'clear';
   const { note: _why, ...known } = provenance;
   const base = isDyed ? undercoats.slice(-1) : [];
   return {
     ...seen,
-    undercoats: base.map(({ bottle: _jar, ...film }) => film),
+    colour: told(finish.colour),
+    ...(finish.face && { face: told(finish.face) }),
+    ...(finish.flop && { flop: told(finish.flop) }),
+    undercoats: base.map(({ bottle: _jar, ...film }) => ({ ...film, colour: told(film.colour) })),
     provenance: known,
-    ...(clear?.tint && { clear: bare(clear) }),
+    ...(clear?.tint && { clear: { ...bare(clear), tint: told(clear.tint) } }),
   };
 }
 

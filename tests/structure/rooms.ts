@@ -31,7 +31,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   car: { rooms: ['ground'], packages: ['valibot', '@gltf-transform/core'] },
   build: { rooms: ['ground', 'finish', 'car'], packages: ['valibot'] },
   score: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: [] },
-  opinion: { rooms: ['ground', 'finish', 'car', 'build'], packages: ['valibot', 'fflate'] },
+  opinion: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: ['fflate'] },
   stage: {
     rooms: ['ground', 'colour', 'finish', 'car', 'build'],
     packages: ['react', 'three', '@react-three/fiber'],

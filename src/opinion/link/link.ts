@@ -97,7 +97,7 @@ export const linkOf = (round: Round): string => sealed(textFrom(round));
 /** A text of `layout`, packed and sealed. */
 export function sealed(text: string): string {
   const bytes = new TextEncoder().encode(text);
-  const body = charactersOf(deflateSync(bytes, { level: 9, mem: 8, dictionary: dictionaryBytes }));
+  const body = charactersOf(deflateSync(bytes, { level: 9, dictionary: dictionaryBytes }));
   if (body.length > longestLink - headLength - sealLength || bytes.length > mostText) {
     const found = `${body.length} characters`;
     const expected = `at most ${longestLink}`;
