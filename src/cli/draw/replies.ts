@@ -3,7 +3,8 @@
  * in words with its line, and what is not counted and why.
  */
 import type { Answer } from '../../opinion/answer.ts';
-import { type Found, isCounted, problemOf, type SetAside } from '../../opinion/reply/read.ts';
+import { problemOf } from '../../opinion/reply/fault.ts';
+import { type Found, isCounted, type SetAside } from '../../opinion/reply/read.ts';
 import { lettersIn, type Round } from '../../opinion/round.ts';
 import { listed, spoken } from '../../opinion/spoken.ts';
 import { harmless, type Screen, styled } from './screen.ts';

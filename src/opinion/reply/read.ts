@@ -8,22 +8,15 @@
  * and the code; where a viewer wrote over the opening, what stands before the code up to an empty
  * line. Limits: what follows a code is shown and belongs to nobody; who wrote it is not asked here.
  */
-import { InputError, type Problem, shown } from '../../ground/problem.ts';
+import { type Problem, shown } from '../../ground/problem.ts';
 import type { Answer } from '../answer.ts';
 import { markOf } from '../mark.ts';
-import { lettersIn, type Round } from '../round.ts';
-import { type Choice, type Fault as CodeFault, choiceFrom } from './grammar.ts';
-import { dashes, type Span, spansIn } from './scan.ts';
+import type { Round } from '../round.ts';
+import { type Fault, problemOf, ReplyError } from './fault.ts';
+import { choiceFrom } from './grammar.ts';
+import { afterOpening, namesAnother } from './opening.ts';
+import { type Span, spansIn } from './scan.ts';
 import { plainText, wordsFrom } from './words.ts';
-import { openings } from './write.ts';
-
-/** Why a reply is not counted. */
-export type Fault =
-  | CodeFault
-  /** Its sentence and its code name different letters. */
-  | 'contradicts itself'
-  /** Quoted with ">", and the same reply stands elsewhere unquoted. */
-  | 'quoted again';
 
 interface Place {
   /** Line of the text where the code begins, from 1. */
@@ -53,17 +46,6 @@ export type Found = Counted | SetAside;
 /** Whether a reply counts. */
 export const isCounted = (found: Found): found is Counted => 'answer' in found;
 
-/** One reply that cannot be taken; `fault` is absent where there is none or more than one. */
-export class ReplyError extends InputError {
-  readonly fault: Fault | undefined;
-
-  constructor(problem: Problem, fault?: Fault) {
-    super([problem], 'the reply');
-    this.name = 'ReplyError';
-    this.fault = fault;
-  }
-}
-
 /** The answer in a text with one reply. Throws `ReplyError`. */
 export function readReply(text: string, round: Round): Answer {
   const found = repliesIn(text, round);
@@ -85,7 +67,7 @@ export function repliesIn(text: string, round: Round): readonly Found[] {
   let line = 1;
   let counted = 0;
   for (const [at, span] of spans.entries()) {
-    line += breaksIn(thread.text, counted, span.start);
+    line += breaksIn(thread.text.slice(counted, span.start));
     counted = span.start;
     const to = spans[at + 1]?.start ?? thread.text.length;
     found.push(foundAt(span, thread, { from, to, line }, round));
@@ -111,13 +93,7 @@ function threadFrom(pasted: string): Thread {
   return { text: lines.join('\n'), quoted };
 }
 
-function breaksIn(text: string, from: number, to: number): number {
-  let count = 0;
-  for (let at = text.indexOf('\n', from); at >= 0 && at < to; at = text.indexOf('\n', at + 1)) {
-    count++;
-  }
-  return count;
-}
+const breaksIn = (text: string): number => text.split('\n').length - 1;
 
 function foundAt(
   span: Span,
@@ -144,41 +120,6 @@ function foundAt(
   return { ...place, answer: { ...choice, words: place.words } };
 }
 
-/** What stands behind the opening of this choice, on the nearest line that has one. */
-function afterOpening(before: string, choice: Choice, round: Round): string | undefined {
-  for (const opening of openings(round, choice)) {
-    const found = [...before.matchAll(patternOf(opening))];
-    const last = found.at(-1);
-    if (last === undefined) continue;
-    // Words stand on the opening's own line and may repeat it.
-    const lineStart = before.lastIndexOf('\n', last.index) + 1;
-    const first = found.find(({ index }) => index >= lineStart) ?? last;
-    return before.slice(first.index + first[0].length);
-  }
-  return undefined;
-}
-
-/** A sentence as channels may hand it on. */
-function patternOf(sentence: string): RegExp {
-  const source = [...sentence]
-    .map((character) => {
-      if (character === ' ') return '\\s+';
-      if (new RegExp(`[${dashes}]`).test(character)) return `[${dashes}]`;
-      const quotes = ['"“”„‟«»″', "'‘’‚‛′`´"].find((all) => all.includes(character));
-      if (quotes !== undefined) return `[${quotes}]`;
-      return character.replace(/[\\^$.*+?()[\]{}|/]/, '\\$&');
-    })
-    .join('');
-  return new RegExp(`(?<![\\p{L}\\p{N}])${source}`, 'giu');
-}
-
-/** Whether the words before a code speak for another letter than the code does. */
-function namesAnother(before: string, { letter }: Choice, round: Round): boolean {
-  const named = [...before.matchAll(/(?<![\p{L}\p{N}])([A-Z])\s+for\s+me(?![\p{L}\p{N}])/giu)];
-  const spoken = named.at(-1)?.[1]?.toUpperCase();
-  return spoken !== undefined && spoken !== letter && lettersIn(round).includes(spoken);
-}
-
 /** A reply that is only quoted counts; one that also stands unquoted counts there. */
 function withoutEchoes(found: readonly Found[]): readonly Found[] {
   const keyOf = ({ words, answer }: Counted): string => JSON.stringify({ ...answer, words });
@@ -194,40 +135,6 @@ function withoutEchoes(found: readonly Found[]): readonly Found[] {
     return { ...place, fault: 'quoted again' };
   });
 }
-
-/** Why a code is not counted, as everyone reports bad input. */
-export function problemOf({ line, code, fault }: SetAside, round: Round): Problem {
-  const { expected, mend } = said[fault];
-  const expectedHere = expected.replace('MARK', markOf(round));
-  return { place: `line ${line}`, found: shown(code), expected: expectedHere, mend };
-}
-
-const said: Readonly<Record<Fault, { readonly expected: string; readonly mend: string }>> = {
-  'other round': {
-    expected: 'a code of this round, which begins with MARK',
-    mend: 'It answers another round: count it with that round’s link.',
-  },
-  damaged: {
-    expected: 'a whole code, whose last character checks the others',
-    mend: 'It was cut or mistyped: ask its writer to copy the reply again.',
-  },
-  newer: {
-    expected: 'a code without parts that this version does not know',
-    mend: 'It was written by a newer version: open it with that one.',
-  },
-  'not of this round': {
-    expected: 'letters and parts that this round asks about',
-    mend: 'Check that the link is the one the viewers got.',
-  },
-  'contradicts itself': {
-    expected: 'the same letter in the sentence and in the code',
-    mend: 'Ask its writer which of the two is meant.',
-  },
-  'quoted again': {
-    expected: 'a reply that stands here only once',
-    mend: 'It is counted where it was written; nothing needs doing.',
-  },
-};
 
 const noneProblem = (text: string): Problem => ({
   place: '',

@@ -3,7 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markDigits, markOf } from '../../../src/opinion/mark.ts';
 import { checkOf } from '../../../src/opinion/reply/check.ts';
-import { isCounted, ReplyError, readReply, repliesIn } from '../../../src/opinion/reply/read.ts';
+import { ReplyError } from '../../../src/opinion/reply/fault.ts';
+import { isCounted, readReply, repliesIn } from '../../../src/opinion/reply/read.ts';
 import { replyOf } from '../../../src/opinion/reply/write.ts';
 import type { Round } from '../../../src/opinion/round.ts';
 import { answered, answerTo, demoRound, roundWith } from './arbitrary.ts';
@@ -186,5 +187,7 @@ describe('a reply that is not what it was', () => {
       const found = repliesIn(text, demoRound).filter(isCounted);
       expect(found.map(({ answer }) => answer.letter)).toEqual(['A']);
     }
+    const crowd = `${reply.replace('\n', ' ')} `.repeat(20_000);
+    expect(repliesIn(crowd, demoRound).filter(isCounted)).toHaveLength(20_000);
   });
 });

@@ -1,6 +1,7 @@
 /** A thread as somebody pastes it: every code with its line, its words, or why it does not count. */
 import { describe, expect, it } from 'vitest';
-import { isCounted, problemOf, repliesIn } from '../../../src/opinion/reply/read.ts';
+import { problemOf } from '../../../src/opinion/reply/fault.ts';
+import { isCounted, repliesIn } from '../../../src/opinion/reply/read.ts';
 import { replyOf } from '../../../src/opinion/reply/write.ts';
 import { demoRound, roundWith } from './arbitrary.ts';
 
