@@ -76,7 +76,7 @@ function wordsFor(error: unknown): Words {
     case 'altered':
       return {
         title: 'This link was changed on its way',
-        told: 'It is as long as it should be, but not all of its characters are the ones that were sent.',
+        told: 'Not all of its characters are the ones that were sent.',
         mend: again,
       };
     case 'newer':

@@ -1,5 +1,6 @@
 /** Opens a link: the round it holds, or what is wrong with it. Nothing is guessed. */
 import { roundFrom } from '../../opinion/link/link.ts';
+import { pastedLink } from '../../opinion/link/pasted.ts';
 import type { Round } from '../../opinion/round.ts';
 
 export type Opened =
@@ -9,10 +10,9 @@ export type Opened =
 
 /** What the part of the address behind `#` holds, with or without the sign. */
 export function openedFrom(fragment: string): Opened {
-  const link = fragment.replace(/^#/, '');
-  if (link.trim() === '') return { kind: 'empty' };
+  if (fragment.replace(/^#/, '').trim() === '') return { kind: 'empty' };
   try {
-    return { kind: 'round', round: roundFrom(fragment), link };
+    return { kind: 'round', round: roundFrom(fragment), link: pastedLink(fragment) };
   } catch (error) {
     return { kind: 'refused', error };
   }
