@@ -4,7 +4,8 @@
  * characters of Crockford's base 32, which has no I, L, O or U to misread ([Crockford2019]).
  *
  * In: a round. Out: four characters. Limits: about one in a million other rounds has the same mark;
- * it tells a builder's own rounds apart and proves nothing.
+ * it tells a builder's own rounds apart and proves nothing. Whatever becomes of links, a mark stays
+ * that of the text as version 1 writes it, so that replies outlive it.
  */
 import { crc32 } from './crc.ts';
 import { textFrom } from './link/layout.ts';
