@@ -21,6 +21,7 @@ import {
 import type { LightId } from '../colour/illuminant.ts';
 import { colourFromLab, labOf } from '../finish/edit/colour.ts';
 import type { Colour, Finish } from '../finish/finish.ts';
+import { withoutHidden } from '../finish/parse.ts';
 import { idFrom, idGiver } from '../ground/id.ts';
 
 /** Alternatives one round can ask about; each has one letter. */
@@ -45,6 +46,10 @@ export interface Asking {
   readonly parts?: readonly string[];
   /** Whether the story of the build goes along. */
   readonly withStory?: boolean;
+  /** False for spectra told as Lab, which is as they look by daylight. */
+  readonly withSpectra?: boolean;
+  /** False for finishes named by their effect only. */
+  readonly withFinishNames?: boolean;
 }
 
 /** Rack that the finishes of a round come from. */
@@ -64,27 +69,25 @@ export function differingParts(build: Build): readonly string[] {
 
 /** The round that asks about a build. Alternatives beyond the most that can be asked are left out. */
 export function roundOf(build: Build, asking: Asking = {}): Round {
-  const asked = build.alternatives
-    .map((alternative, at) => ({ alternative, letter: letterIn(build, alternative, at) }))
-    .filter(({ alternative }) => asking.alternatives?.includes(alternative.id) ?? true)
-    .slice(0, mostAsked);
+  const asked = lettered(build, asking.alternatives);
   const worn = wornIn(
     build,
     asked.map(({ alternative }) => alternative),
+    asking,
   );
   const finishes = [...worn.finishes.values()];
   const giveId = idGiver([]);
-  const partIds = new Map(build.parts.map(({ id, name }) => [id, giveId(name, 'part')]));
+  const partIds = new Map(build.parts.map(({ id, name }) => [id, giveId(nameIn(name), 'part')]));
   const parts = build.parts.map((part) => partIn(part, partIds.get(part.id)!, worn));
   const shown: Build = {
     format: 'testspoon-build',
     version: buildVersion,
-    id: idFrom(build.name, 'round'),
-    name: build.name,
-    ...(asking.withStory && build.story !== undefined && { story: build.story }),
+    id: idFrom(nameIn(build.name), 'round'),
+    name: nameIn(build.name),
+    ...(asking.withStory && build.story !== undefined && { story: withoutHidden(build.story) }),
     car: build.car,
-    scale: build.scale,
-    viewing: { ...build.viewing },
+    scale: hundredths(build.scale),
+    viewing: { ...build.viewing, distanceMm: hundredths(build.viewing.distanceMm) },
     weights: defaultWeights,
     tonal: false,
     mustRead: [],
@@ -105,10 +108,23 @@ export function roundOf(build: Build, asking: Asking = {}): Round {
   };
 }
 
-/** A round's own alternatives keep their letters; those of a bench are lettered by place. */
-function letterIn(build: Build, { id, name }: Alternative, at: number): string {
-  const isRound = build.finishes.every(({ rack }) => rack === roundRack);
-  return isRound && /^[A-Z]$/.test(name) && id === name.toLowerCase() ? name : letterOf(at);
+/**
+ * The alternatives asked about, each with one letter. A round's own keep theirs; those of a bench
+ * have those of their places, or where one of them would have two letters, of their order.
+ */
+function lettered({ finishes, alternatives }: Build, ids: Asking['alternatives']) {
+  const isRound =
+    finishes.every(({ rack }) => rack === roundRack) &&
+    alternatives.every(({ id, name }) => /^[A-Z]$/.test(name) && id === name.toLowerCase());
+  const asked = alternatives
+    .map((alternative, at) => ({
+      alternative,
+      letter: isRound ? alternative.name : letterOf(at),
+    }))
+    .filter(({ alternative }) => ids?.includes(alternative.id) ?? true)
+    .slice(0, mostAsked);
+  const isShort = asked.every(({ letter }) => letter.length === 1);
+  return isShort ? asked : asked.map((one, at) => ({ ...one, letter: letterOf(at) }));
 }
 
 /** What is worn on the alternatives asked about. */
@@ -119,9 +135,11 @@ interface Worn {
   readonly byPart: ReadonlyMap<string, readonly string[]>;
 }
 
-function wornIn(build: Build, alternatives: readonly Alternative[]): Worn {
+function wornIn(build: Build, alternatives: readonly Alternative[], asking: Asking): Worn {
   const known = finishesByRef(build);
-  const assignments = alternatives.map((one) => assignmentOf(build, one));
+  // Of no alternative at all, parts wear what they usually do.
+  const shown = alternatives.length > 0 ? alternatives : [{ id: 'a', name: 'A', choices: {} }];
+  const assignments = shown.map((one) => assignmentOf(build, one));
   const byPart = new Map<string, readonly string[]>();
   const finishes = new Map<string, EmbeddedFinish>();
   const giveId = idGiver([]);
@@ -132,44 +150,86 @@ function wornIn(build: Build, alternatives: readonly Alternative[]): Worn {
     for (const ref of refs) {
       const finish = known.get(ref);
       if (finish === undefined || finishes.has(ref)) continue;
-      finishes.set(ref, {
-        rack: roundRack,
-        ...seenOf(finish, build.viewing.light),
-        id: giveId(finish.name, 'finish'),
-      });
+      const seen = seenOf(finish, build.viewing.light, asking);
+      finishes.set(ref, { rack: roundRack, ...seen, id: giveId(seen.name, 'finish') });
     }
   }
   return { finishes, byPart };
 }
 
+/** Figures finer than a hundredth are finer than any eye or instrument: ΔE2000 below 0.01. */
+const hundredths = (value: number): number => Math.round(value * 100) / 100 + 0;
+/** Shares of reflected light, as fine as an instrument gives them. */
+const hundredthsOfPercent = (value: number): number => Math.round(value * 1e4) / 1e4 + 0;
+
+/** A name as a link may hold it: nothing that hides or turns the text around it. */
+function nameIn(name: string): string {
+  const plain = withoutHidden(name);
+  return plain.trim() === '' ? 'Unnamed' : plain;
+}
+
+function colourSeen(colour: Colour): Colour {
+  if ('srgb' in colour) return colour;
+  if ('lab' in colour) {
+    const [l, a, b] = colour.lab;
+    return { ...colour, lab: [hundredths(l), hundredths(a), hundredths(b)] };
+  }
+  const { nm, reflectance } = colour.spectrum;
+  return { spectrum: { nm, reflectance: reflectance.map(hundredthsOfPercent) } };
+}
+
 /**
  * What of a finish is seen: no bottles, no notes, no films that hide or are clear. By daylight a
- * spectrum shows nothing that its Lab does not.
+ * spectrum shows nothing that its Lab does not, save through a dyed film, which takes band by band.
  */
-function seenOf({ rack: _rack, ...finish }: EmbeddedFinish, light: LightId): Finish {
-  const told = (colour: Colour): Colour =>
-    'spectrum' in colour && light === 'D65' ? colourFromLab(labOf(colour)) : colour;
-  const { bottle: _bottle, note: _note, clear, undercoats, provenance, ...seen } = finish;
+function seenOf(
+  { rack: _rack, ...finish }: EmbeddedFinish,
+  light: LightId,
+  { withSpectra = true, withFinishNames = true }: Asking,
+): Finish {
+  const { bottle: _bottle, note: _note, clear, undercoats, provenance, ...rest } = finish;
+  const { face, flop, flopIndex, sampleGloss60, ...seen } = rest;
   const isDyed = finish.effect === 'candy' || finish.effect === 'clear';
-  const { note: _why, ...known } = provenance;
+  const isFlat = !withSpectra || (light === 'D65' && !isDyed && clear?.tint === undefined);
+  const told = (colour: Colour): Colour =>
+    'spectrum' in colour && isFlat ? colourFromLab(labOf(colour)) : colourSeen(colour);
   const base = isDyed ? undercoats.slice(-1) : [];
+  const named = (name: string): string => (withFinishNames ? nameIn(name) : effectName(finish));
   return {
     ...seen,
+    name: named(finish.name),
     colour: told(finish.colour),
-    ...(finish.face && { face: told(finish.face) }),
-    ...(finish.flop && { flop: told(finish.flop) }),
-    undercoats: base.map(({ bottle: _jar, ...film }) => ({ ...film, colour: told(film.colour) })),
-    provenance: known,
-    ...(clear?.tint && { clear: { ...bare(clear), tint: told(clear.tint) } }),
+    ...(face && { face: told(face) }),
+    ...(flop && { flop: told(flop) }),
+    ...(flopIndex !== undefined && { flopIndex: hundredths(flopIndex) }),
+    gloss60: hundredths(finish.gloss60),
+    ...(sampleGloss60 !== undefined && { sampleGloss60: hundredths(sampleGloss60) }),
+    undercoats: base.map(({ bottle: _jar, ...film }) => ({
+      ...film,
+      name: named(film.name),
+      colour: told(film.colour),
+    })),
+    provenance: {
+      how: provenance.how,
+      ...(provenance.deltaE !== undefined && { deltaE: hundredths(provenance.deltaE) }),
+    },
+    ...(clear?.tint && {
+      clear: { ...bare(clear), name: named(clear.name), tint: told(clear.tint) },
+    }),
   };
 }
+
+/** `Bare metal` for `bare-metal`. */
+const effectName = ({ effect }: Finish): string =>
+  `${effect.slice(0, 1).toUpperCase()}${effect.slice(1).replace('-', ' ')}`;
 
 function bare<Film extends { bottle?: unknown }>({ bottle: _bottle, ...film }: Film) {
   return film;
 }
 
 function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
-  const { name, covers } = part;
+  const { covers } = part;
+  const name = nameIn(part.name);
   const refs = (byPart.get(part.id) ?? []).map((ref) => refOf(finishes.get(ref)!));
   const [first] = refs;
   // An absent part wears nothing that is seen; its form asks for a finish all the same.

@@ -1,162 +1,79 @@
 /**
- * What version 1 of the link takes for granted. Frozen: a change here would make every link of that
- * version unreadable, so a new word is a new version with a file of its own.
+ * What version 1 of the link takes for granted. Frozen: a change of one character would make every
+ * link of that version unreadable, so a new word is a new version with a file of its own.
  *
  * Codes stand by their place in these lists. The dictionary holds what is likely to stand in a
- * round, so that deflate [RFC1951] can point at it rather than spell it; the likeliest stands last.
+ * round, so that deflate [RFC1951] can point at it rather than spell it: words for finishes, the
+ * names of the racks that come with the program, and the parts that a new build begins with; the
+ * likeliest stands last, where pointing is shortest. No figures: those are the builder's own.
  */
 export const effectCodes = [
-  ...['solid', 'metallic', 'pearl', 'candy', 'clear'],
-  ...['ribbon', 'flock', 'rubber', 'foil', 'leather', 'bare-metal', 'lens'],
-] as const;
+  ...(['solid', 'metallic', 'pearl', 'candy', 'clear'] as const),
+  ...(['ribbon', 'flock', 'rubber', 'foil', 'leather', 'bare-metal', 'lens'] as const),
+];
 export const chemistryCodes = ['none', 'lacquer', 'acrylic', 'enamel', 'urethane'] as const;
 export const provenanceCodes = ['guess', 'swatch', 'photo', 'measured'] as const;
 export const lightCodes = ['D65', 'A', 'LED-B3', 'D50', 'FL11'] as const;
 export const roleCodes = ['primer', 'base'] as const;
+/** What a finish may have beyond the usual, in the order in which it is told. */
+export const moreFields = [
+  ...(['deltaE', 'sampleGloss60', 'face', 'flop', 'flopIndex', 'undercoat', 'clear'] as const),
+];
 
-/** Finishes of the racks that come with the page, as `layout` writes them. */
+/** Words that names of finishes are made of. */
+const words = [
+  'Titanium Gunmetal Graphite Chrome Nickel Brass Gold Bronze Copper Aluminium Steel Champagne Anthracite',
+  'Turquoise Aqua Teal Cobalt Royal Midnight Navy Racing British Forest Olive Moss Lime Mint Sage Khaki',
+  'Lemon Yellow Ochre Amber Orange Coral Rust Brick Crimson Scarlet Cherry Ruby Maroon Wine Burgundy',
+  'Plum Violet Purple Magenta Pink Rose Peach Brown Chestnut Walnut Caramel Tan Beige Sand Ivory Cream',
+  'Stone Slate Charcoal Smoke Leather Suede Hide Fabric Carbon Ribbon Flock Rubber Foil Candy Pearl',
+  'Metallic Tinted Clear Primer Surfacer Interior Exterior Trim Wheel Engine Body Light Dark Deep Pale',
+  'Bright Warm Cool Matt Satin Semi-gloss Gloss Silver White Black Grey Red Green Blue',
+];
+
+/** Names of the finishes that come with the program, with bars between. */
 const finishes = [
-  '["Harbour grey",0,[54,-2,-5],86,3,1,3]',
-  '["Chapel white",0,[93.4,-0.9,1.6],87,3,1,4]',
-  '["Rowan red",0,[44.1,51.5,32.5],87,3,1,4]',
-  '["Barn door",0,[36,40,27],84,1,1,3]',
-  '["Pond green",0,[33.4,-32,14.6],86,3,1,3,1.5]',
-  '["Night ferry blue",0,[21,7,-29],88,1,1,3,3]',
-  '["Duck egg",0,[82,-9,-2],85,2,1,3]',
-  '["Custard",0,[87,3,39],83,2,3,2]',
-  '["Toffee",0,[47,18,37],72,0,3,2]',
-  '["Plum skin",0,[24,27,-11],86,1,1,3]',
-  '["Ink black",0,[5.5,0,-0.5],88,3,1,2]',
-  '["Ink black under matt clear",0,[5.5,0,-0.5],5.5,3,1,2,null,88]',
-  '["Stove black",0,[17,0,-0.3],25,3,2,2,2]',
-  '["Chalkboard",0,[26,0,0.5],4,2,2,2]',
-  '["Slate trim",0,[21,-0.5,-1.5],46,1,2,2]',
-  '["Blotting paper",0,[88,1,7],14,1,2,3]',
-  '["Dust sheet",0,[62,0,2.5],7,0,2,2]',
-  '["Cocoa",0,[28,10,13],17,0,2,2,6]',
-  '["Cabin grey",0,[41,0.5,1,50],28,3,2,2,1.5]',
-  '["Pewter dust",1,[52,0,-2],85,2,1,2,null,null,null,null,9]',
-  '["Tin lid",1,[76,0,-1],86,3,1,2,2,null,null,null,12]',
-  '["Moss glint",1,[36,-16,14],84,2,1,2,null,null,null,null,8]',
-  '["Wheel silver",1,[68,0,1],40,1,1,2,null,null,null,null,9]',
-  '["Bronze leaf",1,[46,12,26],38,3,1,2,2.5,null,[68,16,36],[27,8,15]]',
-  '["Oyster",2,[84,0,4],86,2,1,3,null,null,[94,-1,8],[75,1,0]]',
-  '["Lilac mist",2,[66,14,-14],85,2,1,3,null,null,null,null,4]',
-  '["Cherry syrup",3,[44,64,40],89,1,1,4,null,null,null,null,null,["Fine silver base",1,1,[78,0,-1],1,2]]',
-  '["Barley sugar",3,[68,26,70],89,1,1,3,null,null,null,null,null,["Fine gold base",1,1,[70,6,40],1,2]]',
-  '["Cellar green",3,[54.9,-73.7,30],89,3,1,4,2,null,null,null,null,["Fine silver base",1,1,[78,0,-1],1,2]]',
-  '["Plain gloss clear",4,"ffffff",88,0,1,3]',
-  '["Smoke tint",4,[63,1,6],87,2,1,2]',
-  '["Smoked silver",4,[63,1,6],87,2,1,2,null,null,null,null,null,["Fine silver base",1,1,[78,0,-1],1,2]]',
-  '["Navy ribbon",5,[20,4,-20],3,2,0,1]',
-  '["Tomato ribbon",5,[44,56,40],3,2,0,1]',
-  '["Oat ribbon",5,[74,3,19],4,2,0,1]',
-  '["Charcoal flock",6,[22,0,0],1,0,0,1]',
-  '["Rust flock",6,[32,22,20],1,0,0,1]',
-  '["Saddle tan",9,[50,18,30],16,1,0,1]',
-  '["Parchment hide",9,[80,3,15],21,1,0,1]',
-  '["Tyre rubber",7,[23,0,0.5],6,2,0,1]',
-  '["Kitchen foil",8,[88,0,0.5],100,0,0,1]',
-  '["Turned aluminium",10,[74,0,0.5],45,2,0,1]',
-  '["Brass rod",10,[71,5,38],62,2,0,1]',
-  '["Clear lens",11,[92,-1,1],90,0,0,1]',
-  '["Ruby lens",11,[31,54,37],90,1,0,1]',
-  '["Sea glass",0,[78,-19,3],86,1,1,3]',
-  '["Marigold",0,[77.4,15.2,91.9],86,3,1,4]',
-  '["Field poppy",0,[48,66,52],87,1,1,4]',
-  '["Iris bed",0,[33,24,-49],87,1,1,3]',
-  '["Spearmint",0,"a5d9b6",85,2,1,3]',
-  '["Morning fog",0,[76,-1,-2],86,1,1,3]',
-  '["Mustard seed",0,[64,10,58],71,1,3,2]',
-  '["Raspberry fool",0,[46,52,6],85,2,1,3]',
-  '["Deep petrol",0,[29,-13,-14],88,3,1,3,1.5]',
-  '["Lichen",0,[66,-8,26],12,0,2,2]',
-  '["Wet clay",0,[50,21,25],32,1,2,2]',
-  '["Tangerine",0,[63,51,62],87,1,1,4]',
-  '["Lemon peel",0,[86,-4,76],84,1,1,5]',
-  '["Lime lamp",0,[92,-32,96],8,2,2,3,7]',
-  '["Pencil lead",0,[31,0,-1],6,1,2,2]',
-  '["Velvet plum",0,[24,27,-11],9,1,1,3,null,86]',
-  '["Old piano",0,[8,1,0],78,3,3,2]',
-  '["Tea stain",0,[88,2,10],80,0,1,3,null,null,null,null,null,null,["Gloss clear",1,2,[86,3,22]]]',
-  '["Storm front",1,[30,-2,-8],86,1,1,2,null,null,null,null,11]',
-  '["Pale ale",1,[78,3,14],85,2,1,2,null,null,null,null,10]',
-  '["Copper pan",1,[50,24,30],85,2,1,2,null,null,null,null,10]',
-  '["Grate iron",1,[25,0,-2],33,1,1,2,null,null,null,null,7]',
-  '["Moonstone",2,[88,-1,-2],87,2,1,3,null,null,[97,-2,-5],[79,1,2]]',
-  '["Dragonfly",2,[42,-24,-18],88,3,1,3,3,null,[60,-36,-8],[24,2,-28]]',
-  '["Kingfisher",3,[37,-6,-48],89,1,1,4,null,null,null,null,null,["Fine silver base",1,1,[78,0,-1],1,2]]',
-  '["Blackcurrant",3,[27,42,-31],89,1,1,3,null,null,null,null,null,["Fine silver base",1,1,[78,0,-1],1,2]]',
-  '["Honeycomb",3,[74,14,74],89,2,1,3,null,null,null,null,null,["Fine gold base",1,1,[70,6,40],1,2]]',
-  '["Ember",3,[52,50,54],89,0,1,4,null,null,null,null,null,["Fine gold base",1,1,[70,6,40],1,2]]',
-  '["Plain matt clear",4,"ffffff",6,0,2,2]',
-  '["Amber lamp tint",4,[71,32,80],87,2,1,2]',
-  '["Lime ribbon",5,[78,-28,62],3,2,0,1]',
-  '["Coal ribbon",5,[19,0,0],3,2,0,1]',
-  '["Violet ribbon",5,[34,30,-36],4,2,0,1]',
-  '["Cream flock",6,[80,2,16],1,0,0,1]',
-  '["Forest flock",6,[24,-10,6],1,0,0,1]',
-  '["Oxblood hide",9,[28,24,13],24,1,0,1]',
-  '["Cobalt hide",9,[30,8,-34],22,1,0,1]',
-  '["Grey hose rubber",7,[45,0,0],11,0,0,1]',
-  '["Gold foil",8,[78,4,46],98,2,0,1]',
-  '["Copper wire",10,[62,18,26],68,2,0,1]',
-  '["Smoke lens",11,[38,0,3],90,0,0,1]',
-  '["Amber lens",11,[66,34,74],90,1,0,1]',
+  'Harbour grey|Chapel white|Rowan red|Barn door|Pond green|Night ferry blue|Duck egg|Custard',
+  'Toffee|Plum skin|Ink black|Ink black under matt clear|Stove black|Chalkboard|Slate trim',
+  'Blotting paper|Dust sheet|Cocoa|Cabin grey|Pewter dust|Tin lid|Moss glint|Wheel silver',
+  'Bronze leaf|Oyster|Lilac mist|Cherry syrup|Barley sugar|Cellar green|Plain gloss clear',
+  'Smoke tint|Smoked silver|Navy ribbon|Tomato ribbon|Oat ribbon|Charcoal flock|Rust flock',
+  'Saddle tan|Parchment hide|Tyre rubber|Kitchen foil|Turned aluminium|Brass rod|Clear lens',
+  'Ruby lens|Sea glass|Marigold|Field poppy|Iris bed|Spearmint|Morning fog|Mustard seed',
+  'Raspberry fool|Deep petrol|Lichen|Wet clay|Tangerine|Lemon peel|Lime lamp|Pencil lead',
+  'Velvet plum|Old piano|Tea stain|Storm front|Pale ale|Copper pan|Grate iron|Moonstone|Dragonfly',
+  'Kingfisher|Blackcurrant|Honeycomb|Ember|Plain matt clear|Amber lamp tint|Lime ribbon|Coal ribbon',
+  'Violet ribbon|Cream flock|Forest flock|Oxblood hide|Cobalt hide|Grey hose rubber|Gold foil',
+  'Copper wire|Smoke lens|Amber lens',
+  'Deep green|Chalk|Silver|Satin black|Saddle hide|Grey ribbon|Dark flock|Bare steel|Grey primer',
 ];
 
-/** Parts of the roadster as builds start with them. */
-const parts = [
-  '["Bonnet","",',
-  '["Doors","",',
-  '["Roof","",',
-  '["Spoiler","",',
-  '["Bumpers","",',
-  '["Wheel caps","",',
-  '["Wheel rims","",',
-  '["Wheel barrels","",',
-  '["Exhausts","",',
-  '["Fuel cap","",',
-  '["Windscreen frame","",',
-  '["Grille","",',
-  '["Splitter","",',
-  '["Sills","",',
-  '["Roll hoops","",',
-  '["Buckles","",',
-  '["Left stripe","stripe-left",',
-  '["Right stripe","stripe-right",',
-  '["Body","",0]',
-  '["Stripes","stripe-left stripe-right",[1,2,1]]',
-  '["Mirrors","",[0,3,3]]',
-  '["Engine cover","",0]',
-  '["Sills and trim","sills splitter diffuser side-vents grille windscreen-frame mirror-stalks wipers",4]',
-  '["Seats","seat-bolsters",5]',
-  '["Seat inserts","",-7]',
-  '["Seat piping","",[3,7,3]]',
-  '["Belts","",-9]',
-  '["Carpet","",-10]',
-  '["Tub","",10]',
-  '["Dashboard","",[0,3,0]]',
-  '["Dash top and steering wheel","dash-top steering-wheel",4]',
-  '["Hoops, lever, pedals and buckles","roll-hoops gear-lever pedals buckles",-12]',
-  '["Wheels","wheel-spokes",-13]',
-  '["Rims, barrels and caps","wheel-rims wheel-barrels wheel-caps",-12]',
-  '["Calipers","",13]',
-  '["Caliper lettering","",14]',
-  '["Badges","",[0,3,3]]',
-  '["Badge rims, handles, fuel cap and exhausts","badge-rims door-handles fuel-cap exhausts",-16]',
+/** Car parts that a build may take one by one, by name and id. */
+const single = [
+  'Wheel spokes|Wheel rims|Wheel barrels|Wheel caps|Lug nuts|Disc hats|Discs|Left stripe|stripe-left',
+  'Right stripe|stripe-right|Splitter|Sills|Diffuser|Side vents|Grille|Windscreen frame|Mirror stalks',
+  'Wipers|Exhausts|Fuel cap|Door handles|Badge rims|Steering wheel|Dash top|Roll hoops|Gear lever',
+  'Pedals|Buckles|Headlamps|Tail lamps|Indicators|Number plate|Bonnet|Roof|Doors|Bumpers|Spoiler|Wing',
 ];
+
+/** Parts that a new build begins with, by name and what they cover where the name does not tell. */
+const parts = [
+  'Body||Stripes|stripe-left stripe-right|Mirrors||Engine cover||Sills and trim',
+  'sills splitter diffuser side-vents grille windscreen-frame mirror-stalks wipers',
+  'Seats|seat-bolsters|Seat inserts||Seat piping||Belts||Carpet||Tub||Dashboard|',
+  'Dash top and steering wheel|dash-top steering-wheel',
+  'Hoops, lever, pedals and buckles|roll-hoops gear-lever pedals buckles|Wheels|wheel-spokes',
+  'Rims, barrels and caps|wheel-rims wheel-barrels wheel-caps|Calipers||Caliper lettering||Badges|',
+  'Badge rims, handles, fuel cap and exhausts|badge-rims door-handles fuel-cap exhausts',
+];
+
+const quoted = (lines: readonly string[]): string => `"${lines.join('|').replaceAll('|', '","')}"`;
 
 export const dictionary = [
-  'Harbour Copper Bronze Gold Brass Nickel Titanium Gunmetal Graphite Charcoal Slate Stone Sand Ivory Cream',
-  'Pearl Silver Aluminium Chrome Steel Navy Midnight Royal Sky Teal Turquoise Racing Forest Olive Moss Lime',
-  'Lemon Yellow Amber Orange Rust Crimson Cherry Maroon Wine Burgundy Plum Violet Purple Magenta Pink Rose',
-  'Peach Brown Chestnut Walnut Tan Saddle Leather Suede Rubber Foil Candy Clear Tinted Smoke Dark Light Deep',
-  'Pale Bright Matt Satin Gloss White Grey Red Blue Green Black lacquer metallic pearl trim aluminium primer',
-  finishes.join(','),
-  parts.join(','),
-  ',null,null,null,null,9],["',
-  ' roadster",0,"roadster",24,400,0,[["',
-  ',0,0,1],["",2,0,1],["",0,2,2],["",3,1,3]],[["Body","",0],["',
-  ']],"ABCD",[]]',
-].join(' ');
+  words.join(' '),
+  quoted(single),
+  quoted(finishes),
+  ' roadster",0,"roadster",24,400,0,[',
+  quoted(parts),
+  '],[0,0,[0,1,2],[0,1,0],-1,"AB","ABCD","ABC",[],["',
+].join('');
