@@ -80,8 +80,6 @@ function Scan({ code, round, wanted }: { code: Code; round: Round; wanted: Wante
         className="ask-large"
         aria-label="Code to scan"
         onClick={() => large.current?.close()}
-        onKeyDown={(event) => event.stopPropagation()}
-        onClose={(event) => event.stopPropagation()}
       >
         <p className="ask-large-words">
           <bdi>{round.build.name}</bdi>: {listed(letters, 'or')}?

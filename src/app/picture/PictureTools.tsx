@@ -1,4 +1,4 @@
-/** What the cars can be shown with elsewhere: a picture to take away, and the whole screen. */
+/** What the cars can be shown with elsewhere: a picture, the whole screen, a question to viewers. */
 import { useRef } from 'react';
 import { lay } from '../overlay/overlay.ts';
 import { pointNowhere } from '../pointing.ts';
@@ -6,7 +6,7 @@ import { useWork } from '../store.ts';
 import { useFilling } from './filling.ts';
 import { Pictures } from './Pictures.tsx';
 
-/** Two quiet buttons; in the filled screen only the way back. */
+/** Quiet buttons; in the filled screen only the way back. */
 export function PictureTools() {
   const { alternatives } = useWork().build;
   const tools = useRef<HTMLDivElement>(null);
@@ -15,6 +15,14 @@ export function PictureTools() {
   return (
     <div ref={tools} className="picture-tools">
       {isFilling ? null : <Pictures />}
+      <button
+        type="button"
+        className="toggle"
+        title={isFilling ? 'Escape leaves too' : 'Only the cars, for filming and showing'}
+        onClick={() => fill(!isFilling)}
+      >
+        {isFilling ? 'Leave full screen' : 'Full screen'}
+      </button>
       {isFilling || alternatives.length < 2 ? null : (
         <button
           type="button"
@@ -27,14 +35,6 @@ export function PictureTools() {
           Ask viewers…
         </button>
       )}
-      <button
-        type="button"
-        className="toggle"
-        title={isFilling ? 'Escape leaves too' : 'Only the cars, for filming and showing'}
-        onClick={() => fill(!isFilling)}
-      >
-        {isFilling ? 'Leave full screen' : 'Full screen'}
-      </button>
     </div>
   );
 }
