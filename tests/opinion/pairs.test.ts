@@ -55,7 +55,7 @@ describe('pairs', () => {
     );
   });
 
-  it('find the runner-up among those that met the favourite (Carroll 1883, on lawn tennis prizes)', () => {
+  it('find the runner-up among those that met the favourite (Carroll 1883, on prizes of lawn tennis; from memory)', () => {
     fc.assert(
       fc.property(viewer, ({ order, liking }) => {
         const first = putTo(order, liking, 1);
