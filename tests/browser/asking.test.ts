@@ -148,7 +148,7 @@ it('a link made by mouse holds what was ticked, and so do the code on the screen
   await dialog.getByText(`${address.length} characters, fits anywhere we know of.`).waitFor();
 
   const shot = pixelsOf(await dialog.locator('.ask-code').first().screenshot());
-  expect(jsqr.default(shot.data, shot.width, shot.height)?.data).toBe(address);
+  expect(jsqr(shot.data, shot.width, shot.height)?.data).toBe(address);
 
   await button(dialog, 'Copy link').click();
   await dialog.getByText('Copied.').waitFor();

@@ -75,17 +75,12 @@ function Scan({ code, round, wanted }: { code: Code; round: Round; wanted: Wante
         </div>
         <p role="status">{told}</p>
       </div>
-      <dialog
-        ref={large}
-        className="ask-large"
-        aria-label="Code to scan"
-        onClick={() => large.current?.close()}
-      >
+      <dialog ref={large} className="ask-large" aria-label="Code to scan">
         <p className="ask-large-words">
           <bdi>{round.build.name}</bdi>: {listed(letters, 'or')}?
         </p>
         <Drawn code={code} />
-        <button type="button" className="button">
+        <button type="button" className="button" onClick={() => large.current?.close()}>
           Back
         </button>
       </dialog>

@@ -16,8 +16,10 @@ export function bringFromAddress(): void {
   void import('./round.ts').then(({ bringStart }) => bringStart(hash.slice(start.length)));
 }
 
-/** Takes text that was pasted or dropped, if it is any of ours. */
+/** Takes text that was pasted or dropped, if it is any of ours: a build, a rack, or a link. */
 export async function bringPasted(text: string): Promise<void> {
   const { bringText } = await import('./incoming.ts');
-  await bringText(text);
+  if (await bringText(text)) return;
+  const { bringLink } = await import('./round.ts');
+  await bringLink(text);
 }

@@ -58,27 +58,18 @@ export const bringFiles = (files: readonly File[]): Promise<void> =>
 
 const pasted = 'What was pasted';
 
-/** A run of characters that could be a link of ours, in no more text than a message has. */
-const linkLike = /[\w-]{12}/;
-const longestMessage = 100_000;
-
-/** Takes text that was pasted or dropped; any that is none of ours is left alone. */
-export async function bringText(text: string): Promise<void> {
+/** Takes text that was pasted or dropped, if it is a build or a rack; whether it was. */
+export async function bringText(text: string): Promise<boolean> {
   if (/^\s*\{/.test(text)) {
-    if (/^testspoon/.test(formatOf(text)))
-      await takeIn([broughtBy(pasted, readText(text, pasted))]);
-    return;
+    const isOurs = /^testspoon/.test(formatOf(text));
+    if (isOurs) await takeIn([broughtBy(pasted, readText(text, pasted))]);
+    return isOurs;
   }
-  if (/[\t;,].*\n/.test(text.slice(0, 2000))) {
-    const { isTableOfFinishes } = await import('../rack/files/recognise.ts');
-    if (isTableOfFinishes(text)) {
-      await takeIn([broughtBy(pasted, readRack(text, pasted))]);
-      return;
-    }
-  }
-  if (text.length > longestMessage || !linkLike.test(text)) return;
-  const { bringLink } = await import('./round.ts');
-  await bringLink(text);
+  if (!/[\t;,].*\n/.test(text.slice(0, 2000))) return false;
+  const { isTableOfFinishes } = await import('../rack/files/recognise.ts');
+  const isTable = isTableOfFinishes(text);
+  if (isTable) await takeIn([broughtBy(pasted, readRack(text, pasted))]);
+  return isTable;
 }
 
 const broughtBy = (name: string, reading: Promise<Brought>): Promise<Brought> =>

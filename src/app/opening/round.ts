@@ -52,12 +52,15 @@ const oursOnly = /round\.html\s*#|#start-[A-Z0]-/;
 /** A link alone, without the address before it. */
 const bareLink = /^\W*1[\w-]{30,}\W*$/;
 const withHash = /\S*#\S+/g;
+/** Longer texts are no message. */
+const longestMessage = 100_000;
 
 /**
  * Opens a link that was pasted or dropped, alone or within a message. What is surely meant as one
  * and does not open is refused; any other text is left alone.
  */
 export async function bringLink(text: string): Promise<void> {
+  if (text.length > longestMessage) return;
   const letter = /#start-([A-Z])-/.exec(text)?.[1];
   const tries = [text, ...(text.match(withHash) ?? [])];
   const opened = tries.map(wayTo).find((way) => way !== undefined);

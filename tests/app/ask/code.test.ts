@@ -41,7 +41,7 @@ describe('a code to scan', () => {
     const code = codeOf(address(length))!;
     const grid = modules(code);
     const scale = 4;
-    const read = jsqr.default(pixelsOf(grid, scale), code.side * scale, code.side * scale);
+    const read = jsqr(pixelsOf(grid, scale), code.side * scale, code.side * scale);
     expect(read?.data).toBe(address(length));
   });
 
