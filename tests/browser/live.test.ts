@@ -1,6 +1,6 @@
 /**
- * The live cars as a builder meets them, in a real browser that draws 3D in software: slow, so each
- * journey does several things. Needs `npm run build`.
+ * The live cars as a builder meets them, in a real browser that draws 3D in software: slow, so the
+ * journeys at the desk go one after the other on one page. Needs `npm run build`.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -23,6 +23,7 @@ let opened: OpenPage;
 beforeAll(async () => {
   if (!existsSync(`${built}index.html`)) throw new Error('dist/app is missing: npm run build');
   [browser, host] = await Promise.all([startBrowser(liveInSoftware), serve(built, '/some/where/')]);
+  await open(small);
 });
 afterAll(async () => {
   await browser?.close();
@@ -32,17 +33,31 @@ afterEach(async () => {
   expect(opened.errors).toEqual([]);
   expect(opened.strangers).toEqual([]);
   expect(host.missing).toEqual([]);
-  await opened.page.context().close();
 });
 
 const isLive = (page: Page) => page.locator('.stage[data-liveness="live"]').waitFor();
-const start = async (screen = small): Promise<Page> => {
+const open = async (screen: BrowserContextOptions): Promise<Page> => {
   opened = await visit(browser, host.url, screen);
   // A picture drawn in software on a busy machine may take seconds.
   opened.page.setDefaultTimeout(80_000);
   await isLive(opened.page);
   await settled(opened.page);
   return opened.page;
+};
+/** The page at the desk, as it is seen when one comes to it; what was changed before stays. */
+const start = async (): Promise<Page> => {
+  const { page } = opened;
+  await page.keyboard.press('Escape');
+  await page.mouse.move(5, 5);
+  await page.evaluate(() => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    window.scrollTo(0, 0);
+  });
+  // The stage grows as one comes back to it, and its switches move.
+  await settled(page);
+  await pick(page, 'View', 'Front');
+  await settled(page);
+  return page;
 };
 const standOf = (page: Page, letter: string) =>
   page.getByRole('article', { name: `Alternative ${letter}`, exact: true }).locator('.stand');
@@ -295,7 +310,8 @@ describe('trouble', () => {
 
 describe('on a phone', () => {
   it('stands one car after the other, axe-clean, and opens spoons for the part one taps', async () => {
-    const page = await start(phone);
+    await opened.page.context().close();
+    const page = await open(phone);
     expect(await page.locator('canvas.stage-canvas').count()).toBe(1);
     const box = (await standOf(page, 'A').boundingBox())!;
     await page.touchscreen.tap(box.x + box.width * 0.45, box.y + box.height * 0.55);
