@@ -54,11 +54,7 @@ export function RoundPage({ round, link }: RoundPageProps) {
         <h1>
           <bdi>{build.name}</bdi>
         </h1>
-        {build.story === undefined ? null : (
-          <p class="round-story" dir="auto">
-            {build.story}
-          </p>
-        )}
+        {build.story === undefined ? null : <Story words={build.story} />}
       </header>
       {scene.state === 'missing' ? (
         <div class="round-missing" role="alert">
@@ -124,6 +120,24 @@ export function RoundPage({ round, link }: RoundPageProps) {
         </p>
       </footer>
     </main>
+  );
+}
+
+/** A story of more UTF-16 units than this is folded away: the cars come first. */
+const shortStory = 120;
+
+function Story({ words }: { words: string }) {
+  const story = (
+    <p class="round-story" dir="auto">
+      {words}
+    </p>
+  );
+  if (words.length <= shortStory) return story;
+  return (
+    <details>
+      <summary>The story of this build</summary>
+      {story}
+    </details>
   );
 }
 

@@ -32,6 +32,7 @@ function Brought({ round, car, letters }: Turned) {
         if (!isWanted || host.current === null) return;
         takeAway = mountTurn(host.current, { round, car, letters });
         setState('here');
+        host.current.scrollIntoView({ block: 'start' });
       },
       () => {
         if (isWanted) setState('missing');
@@ -45,7 +46,7 @@ function Brought({ round, car, letters }: Turned) {
   return (
     <>
       <p role="status">{words[state]}</p>
-      <div ref={host} />
+      <div ref={host} class={state === 'missing' ? '' : 'round-turned'} />
     </>
   );
 }
