@@ -15,7 +15,7 @@ describe('a reply is read back exactly', () => {
         expect(readReply(reply, round)).toEqual(answer);
         expect(reply.length).toBeLessThanOrEqual(2000);
       }),
-      { seed: 1131, numRuns: 400 },
+      { seed: 1131, numRuns: 250 },
     );
   });
 
@@ -24,7 +24,7 @@ describe('a reply is read back exactly', () => {
       fc.property(answered(), ({ round, answer }) => {
         expect(readReply(channel(replyOf(round, answer)), round)).toEqual(answer);
       }),
-      { seed: 1132, numRuns: 60 },
+      { seed: 1132, numRuns: 40 },
     );
   });
 
@@ -34,7 +34,7 @@ describe('a reply is read back exactly', () => {
         const read = readReply(channel(replyOf(round, answer)), round);
         expect(read).toEqual({ ...answer, words: wordsFrom(channel(answer.words)) });
       }),
-      { seed: 1136, numRuns: 60 },
+      { seed: 1136, numRuns: 40 },
     );
   });
 
@@ -66,7 +66,7 @@ describe('a reply is read back exactly', () => {
           if (found !== undefined && isCounted(found)) expect(found.answer).toEqual(answer);
         },
       ),
-      { seed: 1134, numRuns: 500 },
+      { seed: 1134, numRuns: 250 },
     );
   });
 
@@ -83,7 +83,7 @@ describe('a reply is read back exactly', () => {
         const lines = text.split('\n');
         for (const { line, code } of found) expect(lines[line - 1]).toBe(code);
       }),
-      { seed: 1135, numRuns: 100 },
+      { seed: 1135, numRuns: 50 },
     );
   });
 });
