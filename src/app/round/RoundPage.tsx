@@ -10,7 +10,7 @@ import { shuffled } from '../../opinion/order.ts';
 import { replyOf } from '../../opinion/reply/write.ts';
 import { lettersIn, type Round } from '../../opinion/round.ts';
 import { Asks } from './Asks.tsx';
-import { Choosing } from './Choosing.tsx';
+import { Choosing } from './choosing/Choosing.tsx';
 import { Grains } from './drawn/Grains.tsx';
 import { Reply } from './Reply.tsx';
 import { useScene } from './scene.ts';

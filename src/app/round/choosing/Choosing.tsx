@@ -4,8 +4,8 @@
  * and a way back.
  */
 import { useState } from 'preact/hooks';
-import type { Pair } from '../../opinion/answer.ts';
-import { leaderOf, mostAtOnce, nextPair, pairsLeft } from '../../opinion/pairs.ts';
+import type { Pair } from '../../../opinion/answer.ts';
+import { leaderOf, mostAtOnce, nextPair, pairsLeft } from '../../../opinion/pairs.ts';
 import { CarCard } from './CarCard.tsx';
 import { type CarsProps, Together } from './Together.tsx';
 import { TwoByTwo } from './TwoByTwo.tsx';

@@ -1,11 +1,11 @@
 /** @jsxImportSource preact */
 /** One car to choose from: its letter, its picture, and in words what tells it from the others. */
 import type { ComponentChildren } from 'preact';
-import type { Round } from '../../opinion/round.ts';
-import { Bowl } from './drawn/Bowl.tsx';
-import { Drawing } from './drawn/Drawing.tsx';
-import type { Scene } from './scene.ts';
-import type { Worn } from './worn.ts';
+import type { Round } from '../../../opinion/round.ts';
+import { Bowl } from '../drawn/Bowl.tsx';
+import { Drawing } from '../drawn/Drawing.tsx';
+import type { Scene } from '../scene.ts';
+import type { Worn } from '../worn.ts';
 
 interface CarCardProps {
   readonly round: Round;

@@ -1,7 +1,7 @@
 /** @jsxImportSource preact */
 /** Two cars, one of which is liked better: a press answers and brings the next pair. */
 import { useId } from 'preact/hooks';
-import type { Pair } from '../../opinion/answer.ts';
+import type { Pair } from '../../../opinion/answer.ts';
 import { CarCard } from './CarCard.tsx';
 import type { CarsProps } from './Together.tsx';
 

@@ -1,10 +1,10 @@
 /** @jsxImportSource preact */
 /** All cars at once, one of which is chosen: native radio buttons, none of them set beforehand. */
 import { useId } from 'preact/hooks';
-import type { Round } from '../../opinion/round.ts';
+import type { Round } from '../../../opinion/round.ts';
+import type { Scene } from '../scene.ts';
+import type { Worn } from '../worn.ts';
 import { CarCard } from './CarCard.tsx';
-import type { Scene } from './scene.ts';
-import type { Worn } from './worn.ts';
 
 export interface CarsProps {
   readonly round: Round;
