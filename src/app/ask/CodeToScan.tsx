@@ -75,7 +75,13 @@ function Scan({ code, round, wanted }: { code: Code; round: Round; wanted: Wante
         </div>
         <p role="status">{told}</p>
       </div>
-      <dialog ref={large} className="ask-large" aria-label="Code to scan">
+      <dialog
+        ref={large}
+        className="ask-large"
+        aria-label="Code to scan"
+        // Its closing is not that of the dialog it lies over, which would hear of it too.
+        onClose={(event) => event.stopPropagation()}
+      >
         <p className="ask-large-words">
           <bdi>{round.build.name}</bdi>: {listed(letters, 'or')}?
         </p>
