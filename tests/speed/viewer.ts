@@ -36,12 +36,10 @@ export async function viewerRows(): Promise<Row[]> {
     await page.getByRole('radio').first().check();
     await page.getByRole('button', { name: 'Copy reply' }).waitFor();
     const fetched = await page.evaluate(() =>
-      performance
-        .getEntriesByType('resource')
-        .map((one) => ({
-          name: one.name,
-          bytes: (one as PerformanceResourceTiming).encodedBodySize,
-        })),
+      performance.getEntriesByType('resource').map((one) => ({
+        name: one.name,
+        bytes: (one as PerformanceResourceTiming).encodedBodySize,
+      })),
     );
     return weighed.map(({ id, what, end, limitBytes }) => {
       const ours = fetched.filter(({ name }) => new URL(name).pathname.endsWith(end));
