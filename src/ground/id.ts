@@ -9,7 +9,9 @@ const longest = 60;
 /** A name as an id: `Harbour roadster!` gives `harbour-roadster`; without Latin letters, `fallback`. */
 export function idFrom(name: string, fallback = 'unnamed'): string {
   // Accents fall away as marks of their own: `Café` gives `cafe`.
-  const plain = name.slice(0, 400).normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
+  const start = name.slice(0, 400);
+  const isPlain = /^[ -~]*$/.test(start);
+  const plain = (isPlain ? start : start.normalize('NFKD').replace(/\p{M}/gu, '')).toLowerCase();
   const words = plain.match(/[a-z0-9]+/g) ?? [fallback];
   return words.join('-').slice(0, longest).replace(/-$/, '');
 }
