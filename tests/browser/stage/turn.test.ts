@@ -6,6 +6,7 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, CDPSession, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type Build, type EmbeddedFinish, refOf } from '../../../src/build/build.ts';
@@ -223,7 +224,9 @@ describe('the cars of a round', () => {
     expect(await isFrom('Front')).toBe(true);
   });
 
-  it('leave the page to a finger that moves down', async () => {
+  it('are axe-clean, and leave the page to a finger that moves down', async () => {
+    const { violations } = await new AxeBuilder({ page }).include('.round-turning').analyze();
+    expect(violations).toEqual([]);
     await lookFrom('Side');
     const before = await scrolled();
     const { x, y } = await middleOf('B');
