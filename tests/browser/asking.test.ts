@@ -218,6 +218,15 @@ it('on a phone: a link that is too long is told, nothing for axe to object to', 
   expect((await addressIn(page)).length).toBeGreaterThan(2000);
   await dialog.getByText('Over 2,000, comments and chats may cut it or hold it back.').waitFor();
   await check(page);
+  const before = (await addressIn(page)).length;
+  const costs = dialog.getByRole('list', { name: /^What can be left out/ });
+  const dearest = costs.getByRole('listitem').first();
+  const [, told = ''] = /: ([\d,]+) characters/.exec((await dearest.textContent()) ?? '') ?? [];
+  await button(dearest, /^Leave it out/).click();
+  // What is promised is what comes.
+  expect(before - (await addressIn(page)).length).toBe(Number(told.replace(',', '')));
+  await button(dialog, 'Put back').click();
+  expect((await addressIn(page)).length).toBe(before);
 });
 
 it('“Start from this” lays a copy on the bench, keeps the old build, and undo leads back', async () => {

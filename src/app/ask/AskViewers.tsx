@@ -48,7 +48,7 @@ function Asking() {
       <Asked wanted={wanted} round={round} onChange={change} />
       {address === undefined ? null : (
         <>
-          <LinkOut address={address} round={round} wanted={wanted} onChange={change}>
+          <LinkOut address={address} wanted={wanted} onChange={change}>
             <Where
               base={base}
               onBase={(typed) => {

@@ -1,14 +1,14 @@
 /** The link itself: to copy, how long it is, what costs most where it is too long, and to try it. */
-import { type ReactNode, useId, useRef } from 'react';
+import { type ReactNode, useId, useMemo, useRef } from 'react';
+import { costsOf } from '../../opinion/link/cost.ts';
 import { longestComfortable } from '../../opinion/link/link.ts';
-import type { Round } from '../../opinion/round.ts';
+import { useWork } from '../store.ts';
 import { CopyText } from './CopyText.tsx';
-import { lengthWords } from './length.ts';
+import { counted, lengthWords } from './length.ts';
 import type { Wanted } from './wanted.ts';
 
 interface LinkOutProps {
   readonly address: string;
-  readonly round: Round;
   readonly wanted: Wanted;
   readonly onChange: (next: Partial<Wanted>) => void;
   /** What is to be said of where it leads. */
@@ -16,7 +16,7 @@ interface LinkOutProps {
 }
 
 /** The address, ready to copy. */
-export function LinkOut({ address, children }: LinkOutProps) {
+export function LinkOut({ address, wanted, onChange, children }: LinkOutProps) {
   const field = useRef<HTMLInputElement>(null);
   const id = useId();
   const isLong = address.length > longestComfortable;
@@ -41,6 +41,8 @@ export function LinkOut({ address, children }: LinkOutProps) {
           {lengthWords(address.length)}
         </p>
       </div>
+      {isLong ? <Costs wanted={wanted} onChange={onChange} /> : null}
+      <LeftOut wanted={wanted} onChange={onChange} />
       <div className="buttons">
         <CopyText name="Copy link" field={field} />
         <a className="button" href={`./round.html${link}`} target="_blank" rel="noopener">
@@ -52,5 +54,51 @@ export function LinkOut({ address, children }: LinkOutProps) {
         come back as words.
       </p>
     </section>
+  );
+}
+
+type Choosing = Pick<LinkOutProps, 'wanted' | 'onChange'>;
+
+/** What costs most first, each with what viewers would lose and a button that leaves it out. */
+function Costs({ wanted, onChange }: Choosing) {
+  const { build } = useWork();
+  const costs = useMemo(() => costsOf(build, wanted), [build, wanted]);
+  if (costs.length === 0) return null;
+  return (
+    <ul className="ask-costs" aria-label="What can be left out, the costliest first">
+      {costs.map(({ what, characters, loses, asking }) => (
+        <li key={what}>
+          <span dir="auto">
+            <strong>{sentence(what)}</strong>: {counted(characters)} characters. Without it, viewers
+            lose {loses}.
+          </span>
+          <button type="button" className="button" onClick={() => onChange(asking)}>
+            Leave it out<span className="unseen">: {what}</span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** What was left out and has no tick of its own above, to be put back. */
+function LeftOut({ wanted, onChange }: Choosing) {
+  const names = wanted.withFinishNames === false ? ['the names of finishes'] : [];
+  const spectra = wanted.withSpectra === false ? ['their spectra'] : [];
+  const out = [...names, ...spectra];
+  if (out.length === 0) return null;
+  return (
+    <p>
+      Left out: {out.join(' and ')}.{' '}
+      <button
+        type="button"
+        className="text-button"
+        onClick={() => onChange({ withFinishNames: true, withSpectra: true })}
+      >
+        Put back
+      </button>
+    </p>
   );
 }

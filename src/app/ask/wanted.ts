@@ -3,10 +3,10 @@
  * round has ids of its own.
  */
 import type { Build, Part } from '../../build/build.ts';
-import { differingParts } from '../../opinion/round.ts';
+import { type Asking, differingParts } from '../../opinion/round.ts';
 
 /** What goes along. */
-export interface Wanted {
+export interface Wanted extends Asking {
   /** Ids of alternatives of the bench's build. */
   readonly alternatives: readonly string[];
   /** Ids of parts of the bench's build that are asked about one by one. */

@@ -51,7 +51,6 @@ export async function bringStart(text: string): Promise<void> {
 const oursOnly = /round\.html\s*#|#start-[A-Z0]-/;
 /** A link alone, without the address before it. */
 const bareLink = /^\W*1[\w-]{30,}\W*$/;
-const withHash = /\S*#\S+/g;
 /** Longer texts are no message. */
 const longestMessage = 100_000;
 
@@ -62,8 +61,7 @@ const longestMessage = 100_000;
 export async function bringLink(text: string): Promise<void> {
   if (text.length > longestMessage) return;
   const letter = /#start-([A-Z])-/.exec(text)?.[1];
-  const tries = [text, ...(text.match(withHash) ?? [])];
-  const opened = tries.map(wayTo).find((way) => way !== undefined);
+  const opened = wayTo(text);
   const isMeant = oursOnly.test(text) || bareLink.test(text);
   if (opened !== undefined) await openRound(opened, letter);
   else if (isMeant) await openRound(() => roundFrom(text), undefined);
