@@ -10,12 +10,19 @@ const atOnce = /(?:from|import)\s*["'](\.[^"']+\.js)["']/g;
 /** `import("./x.js")`, and addresses of workers. */
 const later = /(?:import|new URL)\(\s*["'`](\.[^"'`]+\.js)["'`]/g;
 
-/** Scripts reachable from these by what the patterns find, themselves included. */
-function reachable(from: readonly string[], patterns: readonly RegExp[]): Set<string> {
+/**
+ * Scripts reachable from these by what the patterns find, themselves included, but not through
+ * those that are there already.
+ */
+function reachable(
+  from: readonly string[],
+  patterns: readonly RegExp[],
+  there: readonly string[] = [],
+): Set<string> {
   const found = new Set<string>();
   const queue = [...from];
   for (let name = queue.pop(); name !== undefined; name = queue.pop()) {
-    if (found.has(name)) continue;
+    if (found.has(name) || there.includes(name)) continue;
     found.add(name);
     queue.push(...importsOf(name, patterns));
   }
@@ -56,9 +63,7 @@ export function lazyScripts(chunks: readonly string[]): string[] {
     if (found === undefined) throw new Error(`the first page fetches no chunk ${chunk} later`);
     return found;
   });
-  const all = reachable(roots, [atOnce, later]);
-  for (const name of first) all.delete(name);
-  return [...all].sort();
+  return [...reachable(roots, [atOnce, later], first)].sort();
 }
 
 /** Their size as a web space would send them, gzip. */
