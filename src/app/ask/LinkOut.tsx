@@ -57,12 +57,15 @@ export function LinkOut({ address, wanted, onChange, children }: LinkOutProps) {
   );
 }
 
+/** What saves less than these is no help. */
+const mostCosts = 4;
+
 type Choosing = Pick<LinkOutProps, 'wanted' | 'onChange'>;
 
 /** What costs most first, each with what viewers would lose and a button that leaves it out. */
 function Costs({ wanted, onChange }: Choosing) {
   const { build } = useWork();
-  const costs = useMemo(() => costsOf(build, wanted), [build, wanted]);
+  const costs = useMemo(() => costsOf(build, wanted).slice(0, mostCosts), [build, wanted]);
   if (costs.length === 0) return null;
   return (
     <ul className="ask-costs" aria-label="What can be left out, the costliest first">

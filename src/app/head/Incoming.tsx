@@ -51,16 +51,8 @@ function useDrop(): boolean {
   useEffect(() => {
     const holdsFile = (event: DragEvent): boolean =>
       !event.defaultPrevented && (event.dataTransfer?.types.includes('Files') ?? false);
-    // Words marked on the page itself are only moved about; a link comes from elsewhere.
-    let isOwn = false;
-    const begin = (): void => {
-      isOwn = true;
-    };
-    const end = (): void => {
-      isOwn = false;
-    };
+    // A link, perhaps; a dialog and a field take words as they see fit.
     const holdsText = ({ defaultPrevented, dataTransfer, target }: DragEvent): boolean =>
-      !isOwn &&
       !defaultPrevented &&
       !isTyping(target) &&
       document.querySelector('dialog[open]') === null &&
@@ -81,14 +73,10 @@ function useDrop(): boolean {
       if (isFile) void bringFiles([...(event.dataTransfer?.files ?? [])]);
       else void bringPasted(event.dataTransfer?.getData('text/plain') ?? '');
     };
-    document.addEventListener('dragstart', begin);
-    document.addEventListener('dragend', end);
     document.addEventListener('dragover', over);
     document.addEventListener('dragleave', leave);
     document.addEventListener('drop', drop);
     return () => {
-      document.removeEventListener('dragstart', begin);
-      document.removeEventListener('dragend', end);
       document.removeEventListener('dragover', over);
       document.removeEventListener('dragleave', leave);
       document.removeEventListener('drop', drop);

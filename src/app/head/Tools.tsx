@@ -31,7 +31,7 @@ const tools: readonly Tool[] = [
   {
     shown: 'wide',
     name: 'Ask viewers…',
-    title: 'A link, a code to scan, a picture and a text for those who are to choose',
+    title: 'A link, a code to scan, a picture, a text',
     act: () => lay({ kind: 'ask' }),
   },
   { shown: 'never', name: 'Open a file…', title: 'A build, or a rack', act: askForFile },

@@ -29,7 +29,7 @@ export function PictureTools() {
           className="toggle"
           data-listed
           aria-haspopup="dialog"
-          title="A link, a code to scan, a picture and a text"
+          title="A link, a code to scan, a picture, a text"
           onClick={() => lay({ kind: 'ask' })}
         >
           Ask viewers…
