@@ -2,6 +2,7 @@
 /** Two cars, one of which is liked better: a press answers and brings the next pair. */
 import { useId } from 'preact/hooks';
 import type { Pair } from '../../../opinion/answer.ts';
+import type { Worn } from '../worn.ts';
 import { CarCard } from './CarCard.tsx';
 import type { CarsProps } from './Together.tsx';
 
@@ -25,7 +26,7 @@ export function TwoByTwo({ round, scene, worn, pair, onPut }: TwoByTwoProps) {
           round={round}
           letter={chosen}
           scene={scene}
-          worn={worn.get(chosen) ?? []}
+          worn={apart(worn.get(chosen) ?? [], worn.get(over) ?? [])}
           isChosen={false}
           wordsId={`${id}${place}`}
           control={
@@ -45,3 +46,9 @@ export function TwoByTwo({ round, scene, worn, pair, onPut }: TwoByTwoProps) {
     </div>
   );
 }
+
+/** What one wears and the other does not, so that the words tell these two apart and no others. */
+const apart = (one: readonly Worn[], other: readonly Worn[]): readonly Worn[] =>
+  one.filter(
+    ({ part, finish }) => !other.some((its) => its.part === part && its.finish === finish),
+  );
