@@ -15,6 +15,10 @@ import { lightCodes, moreFields } from './words/first.ts';
 
 const listAt = (value: unknown, place: string): readonly unknown[] =>
   Array.isArray(value) ? value : refuse(place, value, 'a list');
+const listUpTo = (most: number, value: unknown, place: string): readonly unknown[] => {
+  const list = listAt(value, place);
+  return list.length <= most ? list : refuse(place, list, `at most ${most}`);
+};
 const textAt = (value: unknown, place: string): string =>
   typeof value === 'string' ? value : refuse(place, value, 'a text');
 const numberAt = (value: unknown, place: string): number =>
@@ -43,6 +47,9 @@ class Column {
   text(): string {
     return textAt(this.take(), this.place);
   }
+  private numbers(list: readonly unknown[]): readonly number[] {
+    return list.map((one) => numberAt(one, this.place));
+  }
   /** A colour as the schema has it. */
   colour(): unknown {
     const first = this.take();
@@ -51,17 +58,18 @@ class Column {
       return { lab: [first, this.number(), this.number()], light: 'D65' };
     }
     const [grid, ...rest] = listAt(first, this.place);
-    if (!Array.isArray(grid)) return { lab: rest, light: 'D50' };
-    const reflectance = listAt(rest[0], this.place);
-    return { spectrum: { nm: bandsIn(grid, reflectance.length, this.place), reflectance } };
+    if (!Array.isArray(grid)) return { lab: this.numbers(rest), light: 'D50' };
+    const reflectance = this.numbers(listAt(rest[0], this.place));
+    const nm = grid.length === 2 ? bandsIn(this.numbers(grid), reflectance.length) : grid;
+    return { spectrum: { nm: this.numbers(nm), reflectance } };
   }
 }
 
-function bandsIn(grid: readonly unknown[], count: number, place: string): readonly unknown[] {
-  if (grid.length !== 2) return grid;
-  const [first, step] = [numberAt(grid[0], place), numberAt(grid[1], place)];
-  return Array.from({ length: count }, (_, at) => first + at * step);
-}
+const bandsIn = ([first = 0, step = 0]: readonly number[], count: number): readonly number[] =>
+  Array.from({ length: count }, (_, at) => first + at * step);
+
+/** Parts of a build at most, as its schema has it. */
+const mostParts = 200;
 
 /** The round in these fields. */
 export function readRound(fields: readonly unknown[]): Round {
@@ -73,7 +81,12 @@ export function readRound(fields: readonly unknown[]): Round {
   if (!/^[A-Z]+$/.test(each.join('')) || each.length > mostAsked) {
     refuse('letters', letters, 'letters');
   }
-  const read = partsIn(new Column(parts, 'parts'), listAt(wears, 'wears'), refs, each.length);
+  const read = partsIn(
+    new Column(parts, 'parts'),
+    listUpTo(mostParts, wears, 'wears'),
+    refs,
+    each.length,
+  );
   const build = buildFrom(
     {
       format: 'testspoon-build',
@@ -81,10 +94,10 @@ export function readRound(fields: readonly unknown[]): Round {
       id: idFrom(textAt(name, 'name'), 'round'),
       name,
       ...(story !== 0 && { story: textAt(story, 'story') }),
-      car,
-      scale,
+      car: textAt(car, 'car'),
+      scale: numberAt(scale, 'scale'),
       viewing: {
-        distanceMm,
+        distanceMm: numberAt(distanceMm, 'distance'),
         light: lightCodes[numberAt(light, 'light')] ?? refuse('light', light, 'a light'),
       },
       weights: { ...defaultWeights },
@@ -106,7 +119,7 @@ export function readRound(fields: readonly unknown[]): Round {
     },
     'the link',
   );
-  const asked = listAt(asks, 'asks').map(
+  const asked = listUpTo(mostParts, asks, 'asks').map(
     (at) => build.parts[numberAt(at, 'asks')]?.id ?? refuse('asks', at, 'the place of a part'),
   );
   // Only what a round can be made of is one: nothing unworn, nothing asked that does not differ.
@@ -119,7 +132,7 @@ function finishesIn([names, codes, looks, more]: readonly unknown[]) {
   const giveId = idGiver([]);
   const code = new Column(codes, 'codes');
   const look = new Column(looks, 'colours');
-  const embedded = listAt(names, 'finishes').map((name): ReadFinish => {
+  const embedded = listUpTo(mostParts * mostAsked, names, 'finishes').map((name): ReadFinish => {
     const { how, ...words } = finishOfCode(code.number());
     return {
       rack: roundRack,
