@@ -4,6 +4,7 @@
  */
 import { InvalidArgumentError, Option } from 'commander';
 import { type LightId, lightIds } from '../colour/illuminant.ts';
+import { harmless } from './draw/screen.ts';
 
 /** Lights as builders know them. */
 export const lightNames: Readonly<Record<LightId, string>> = {
@@ -44,9 +45,9 @@ export function today(now = new Date()): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** Writes a value as JSON on standard output. */
+/** Writes a value as JSON on standard output; what could steer a terminal stands as `\\u`, which is JSON too. */
 export const printJson = (value: unknown): void => {
-  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`);
+  printLines(JSON.stringify(value, null, 2).split('\n').map(harmless));
 };
 /** Writes lines on standard output. */
 export const printLines = (lines: readonly string[]): void => {

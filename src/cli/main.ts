@@ -1,5 +1,6 @@
 /**
- * `testspoon`: score, see, check and start builds, and count what viewers answered, from a terminal.
+ * `testspoon`: score, see, check and start builds, ask viewers and count what they answered, from a
+ * terminal.
  * Exit status 0 done, 1 the input is wrong, 2 the command line is.
  */
 import { Command, CommanderError } from 'commander';
@@ -9,7 +10,9 @@ import { addCheck } from './check.ts';
 import { refusalLines } from './draw/refusal.ts';
 import { screenOf } from './draw/screen.ts';
 import { addNew } from './new.ts';
-import { addReplies } from './replies.ts';
+import { addLink } from './opinion/link.ts';
+import { addOpen } from './opinion/open.ts';
+import { addReplies } from './opinion/replies.ts';
 import { addScore } from './score.ts';
 import { addSee } from './see.ts';
 
@@ -23,7 +26,8 @@ function program(): Command {
     .helpCommand('help [COMMAND]', 'print help on a command')
     .showHelpAfterError('“testspoon help” lists the commands.')
     .exitOverride();
-  for (const add of [addScore, addSee, addCheck, addNew, addReplies]) add(command);
+  for (const add of [addScore, addSee, addCheck, addNew, addLink, addOpen, addReplies])
+    add(command);
   return command;
 }
 

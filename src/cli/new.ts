@@ -2,15 +2,13 @@
  * `testspoon new FILE`: writes a build to start from, or the demo. A file that is there already is
  * kept unless `--force` says otherwise.
  */
-import { writeFile } from 'node:fs/promises';
 import type { Command } from 'commander';
 import type { Build } from '../build/build.ts';
-import { parseBuild, textOf } from '../build/file.ts';
+import { parseBuild } from '../build/file.ts';
 import { buildFrom } from '../build/read/document.ts';
 import { startingBuild } from '../build/start.ts';
-import { InputError, type Problem } from '../ground/problem.ts';
 import { numberFrom, printLines } from './argument.ts';
-import { harmless } from './draw/screen.ts';
+import { saveBuild, savedWords } from './save.ts';
 import { carIds, demoText, sightOf } from './shelf.ts';
 
 /** The commonest scale of car kits; common practice, no source. */
@@ -42,11 +40,8 @@ export function addNew(program: Command): void {
 
 async function create(file: string, { name, scale, force, demo }: Asked): Promise<void> {
   const build = demo === true ? demoBuild(name, scale) : freshBuild(name, scale);
-  await write(file, build, force === true);
-  printLines([
-    `Wrote ${harmless(file)}: ${harmless(build.name)}, 1:${build.scale}.`,
-    `Compare its alternatives with: testspoon score ${harmless(file)}`,
-  ]);
+  await saveBuild(file, build, force === true);
+  printLines(savedWords(file, build));
 }
 
 function freshBuild(name = 'New build', scale = usualScale): Build {
@@ -58,25 +53,3 @@ function demoBuild(name?: string, scale?: number): Build {
   const demo = parseBuild(demoText, 'the demo');
   return buildFrom({ ...demo, name: name ?? demo.name, scale: scale ?? demo.scale }, 'the demo');
 }
-
-async function write(file: string, build: Build, isForced: boolean): Promise<void> {
-  try {
-    await writeFile(file, textOf(build), { flag: isForced ? 'w' : 'wx' });
-  } catch (error) {
-    const { code, message } = error as NodeJS.ErrnoException;
-    throw new InputError([code === 'EEXIST' ? taken : unwritable(message)], file);
-  }
-}
-
-const taken: Problem = {
-  place: '',
-  found: 'a file of this name already',
-  expected: 'a new name',
-  mend: 'Choose another name, or write over it with --force.',
-};
-const unwritable = (message: string): Problem => ({
-  place: '',
-  found: message,
-  expected: 'a place where a file may be written',
-  mend: 'Check the path and who may write there.',
-});

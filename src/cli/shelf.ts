@@ -56,3 +56,7 @@ export function sightOf(car: string, source: string): SightTable {
     source,
   );
 }
+
+/** Name of a car that comes along, or undefined. */
+export const carNameOf = (car: string): string | undefined =>
+  carIds.includes(car) ? sightOf(car, car).name : undefined;

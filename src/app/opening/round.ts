@@ -4,10 +4,9 @@
  * that was chosen there, from a paste or a drop without. It is opened as a file is: kept like one,
  * one undo away from what was open, and refused whole where anything is wrong.
  */
-import { type Build, letterOf } from '../../build/build.ts';
-import { madeName } from '../../build/edit/naming.ts';
-import { idFrom } from '../../ground/id.ts';
+import { letterOf } from '../../build/build.ts';
 import { roundFrom } from '../../opinion/link/link.ts';
+import { buildOf } from '../../opinion/own.ts';
 import { lettersIn, type Round } from '../../opinion/round.ts';
 import { goTo } from '../area.ts';
 import { sayDone } from '../pieces/said.ts';
@@ -17,16 +16,6 @@ import { type FreshWork, workFromKept } from './start.ts';
 const source = 'The link';
 /** What a viewer's page puts before a link, `0` where nothing was chosen: `B-`. */
 const chosenMark = /^([A-Z0])-/;
-
-/** A build of one's own from a round. */
-export function buildOf({ build: asked }: Round): Build {
-  let build: Build = { ...asked, id: idFrom(asked.name, 'build') };
-  for (const [at, alternative] of asked.alternatives.entries()) {
-    const named = { ...alternative, name: madeName(build, alternative) };
-    build = { ...build, alternatives: build.alternatives.with(at, named) };
-  }
-  return build;
-}
 
 /** What is said once it lies there: which was chosen, and which letter that is here. */
 export function openedWords(round: Round, chosen: string | undefined): string {

@@ -11,7 +11,8 @@ const indent = 12;
 /** The refusal as lines for standard error. */
 export function refusalLines(screen: Screen, { problems, source }: InputError): string[] {
   const count = problems.length === 1 ? 'one problem' : `${problems.length} problems`;
-  const what = source === undefined ? 'The input' : harmless(source);
+  const what =
+    source === undefined ? 'The input' : harmless(source).replace(/^the (?=link$|demo$)/, 'The ');
   return [
     styled(screen, 'bold', `${what} cannot be used: ${count}.`),
     ...problems.flatMap(({ place, found, expected, mend }) => [

@@ -3,9 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthWords } from '../../../src/app/ask/length.ts';
 import { partsToAsk, toggled } from '../../../src/app/ask/wanted.ts';
-import { buildOf, openedWords } from '../../../src/app/opening/round.ts';
+import { openedWords } from '../../../src/app/opening/round.ts';
 import { assignmentOf } from '../../../src/build/build.ts';
 import { buildFrom } from '../../../src/build/read/document.ts';
+import { buildOf } from '../../../src/opinion/own.ts';
 import { lettersIn, roundOf } from '../../../src/opinion/round.ts';
 import { demo } from '../../opinion/reply/arbitrary.ts';
 

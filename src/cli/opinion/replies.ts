@@ -4,16 +4,16 @@
  * of a reply: one viewer who answers twice counts twice here.
  */
 import type { Command } from 'commander';
-import { InputError, problemSentence } from '../ground/problem.ts';
-import { roundFrom } from '../opinion/link/link.ts';
-import { markOf } from '../opinion/mark.ts';
-import { problemOf } from '../opinion/reply/fault.ts';
-import { type Found, isCounted, repliesIn } from '../opinion/reply/read.ts';
-import { lettersIn, type Round } from '../opinion/round.ts';
-import { printJson, printLines } from './argument.ts';
-import { countsOf, repliesLines } from './draw/replies.ts';
-import { screenOf } from './draw/screen.ts';
-import { sourceName, textFrom } from './source.ts';
+import { InputError, problemSentence } from '../../ground/problem.ts';
+import { roundFrom } from '../../opinion/link/link.ts';
+import { markOf } from '../../opinion/mark.ts';
+import { problemOf } from '../../opinion/reply/fault.ts';
+import { type Found, isCounted, repliesIn } from '../../opinion/reply/read.ts';
+import { lettersIn, type Round } from '../../opinion/round.ts';
+import { printJson, printLines } from '../argument.ts';
+import { countsOf, repliesLines } from '../draw/replies.ts';
+import { screenOf } from '../draw/screen.ts';
+import { sourceName, textFrom } from '../source.ts';
 
 /** Adds the command. */
 export function addReplies(program: Command): void {
