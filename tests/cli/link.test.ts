@@ -188,7 +188,7 @@ describe('a link that was answered', () => {
 
 const digits = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 
-/** A whole link of version 2 with ten characters in it; CRC-32 bit by bit [ISO 3309]. */
+/** A whole link of version 2 with ten characters in it; CRC-32 bit by bit as in [RFC1952], section 8. */
 function newer(): string {
   const head = '2AAK';
   const sum = [...head].reduce((all, one, at) => all + (2 * at + 1) * digits.indexOf(one), 0);

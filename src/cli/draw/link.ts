@@ -42,6 +42,8 @@ export function flagFor({ kind, asking }: Cost, build: Build): string {
 
 /** Costs told; the rest is in the JSON. */
 const mostCosts = 6;
+/** A share of the link too small to be worth leaving anything out for. Our judgement. */
+const leastShare = 0.01;
 const indent = 10;
 
 /** Everything there is to say of it, as lines. */
@@ -49,7 +51,9 @@ export function linkLines(screen: Screen, linked: Linked): string[] {
   const { build, round, address, characters, costs } = linked;
   const say = (text: string): string[] => hanging(screen, '', 0, harmless(text));
   const isLong = characters > longestComfortable;
-  const most = costs.slice(0, mostCosts);
+  const most = costs
+    .filter((cost) => cost.characters >= leastShare * characters)
+    .slice(0, mostCosts);
   return [
     ...say(asksWords(round)),
     ...(linked.isStoryMissing ? say('This build has no story to go along.') : []),
@@ -67,7 +71,7 @@ export function linkLines(screen: Screen, linked: Linked): string[] {
           ...say('What costs most, in characters, each left out alone:'),
           ...most.flatMap((cost) => costLines(screen, cost, build)),
           ...(costs.length > most.length
-            ? say(`${costs.length - most.length} more; --json lists them all.`)
+            ? say(`${costs.length - most.length} more would save less; --json lists them all.`)
             : []),
         ]
       : []),
@@ -101,6 +105,6 @@ function lengthWords(characters: number): string {
 
 function costLines(screen: Screen, cost: Cost, build: Build): string[] {
   const title = counted(cost.characters).padStart(indent - 3);
-  const text = `${cost.what}. Without it viewers lose ${cost.loses}. To do so, ${flagFor(cost, build)}.`;
+  const text = `${cost.what}. Without it viewers lose ${cost.loses}. To drop it, ${flagFor(cost, build)}.`;
   return hanging(screen, title, indent, harmless(text));
 }
