@@ -37,6 +37,7 @@ export function takeBack(): void {
 }
 
 useBench.subscribe((now, before) => {
-  // Once something else has changed, undo would take that back instead.
-  if (now.work?.build !== before.work?.build || now.racks !== before.racks) hushUp();
+  // Once something else has changed, undo would take that back instead; racks that come are no change.
+  const isOther = now.work?.build !== before.work?.build;
+  if (isOther || (before.racks !== undefined && now.racks !== before.racks)) hushUp();
 });
