@@ -9,10 +9,10 @@
  */
 import { InputError } from '../../ground/problem.ts';
 import type { Round } from '../round.ts';
-import { bodyIn, enveloped } from './envelope.ts';
+import { bodyIn, enveloped, envelopeLength, lengthFrom, version } from './envelope.ts';
 import { fault, LinkError } from './fault.ts';
 import { roundIn, textFrom } from './layout.ts';
-import { packed, unpacked } from './pack.ts';
+import { longestBody, packed, unpacked } from './pack.ts';
 import { linksIn } from './pasted.ts';
 
 export { LinkError, type LinkFault } from './fault.ts';
@@ -48,6 +48,10 @@ const tells = ({ fault: kind, of }: LinkError): number =>
   kind === 'newer' || kind === 'unreadable' ? 3 : of !== undefined ? 2 : kind === 'none' ? 0 : 1;
 
 function opened(link: string): Round {
+  const of = lengthFrom(link) ?? 0;
+  if (link[0] === version && of > longestBody + envelopeLength) {
+    throw fault('unreadable', `a link of ${of} characters, more than any round needs`);
+  }
   const text = unpacked(bodyIn(link));
   try {
     return roundIn(text);

@@ -5,7 +5,7 @@
  *
  * In: a text. Out: characters; and back. Limits: 256 kB of text, told before more is unpacked.
  */
-import { deflateSync, Inflate } from 'fflate';
+import { deflateSync, Inflate, inflateSync } from 'fflate';
 import { InputError } from '../../ground/problem.ts';
 import { bytesOf, charactersOf } from './base64.ts';
 import { fault } from './fault.ts';
@@ -49,15 +49,28 @@ export function unpacked(body: string): string {
     for (let at = 0; at < bytes.length && size <= mostText; at += slice) {
       inflate.push(bytes.subarray(at, at + slice), at + slice >= bytes.length);
     }
-    if (size <= mostText && isWhole) return textIn(pieces, size);
+    if (size <= mostText && isWhole && isAll(body, bytes)) return textIn(pieces, size);
   } catch {
     throw fault('unreadable', 'a whole link that does not unpack');
   }
   const found =
-    isWhole || size > mostText
+    size > mostText
       ? 'a link that unpacks to far too much'
-      : 'a link that does not unpack to its end';
+      : isWhole
+        ? 'a link with more behind the end of its round'
+        : 'a link that does not unpack to its end';
   throw fault('unreadable', found);
+}
+
+/** Whether a body that unpacks is needed to its last character: nothing rides behind its end. */
+function isAll(body: string, bytes: Uint8Array): boolean {
+  if (charactersOf(bytes) !== body) return false;
+  try {
+    inflateSync(bytes.subarray(0, -1), { dictionary: known });
+    return false;
+  } catch {
+    return true;
+  }
 }
 
 function textIn(pieces: readonly Uint8Array[], size: number): string {
