@@ -5,8 +5,8 @@
  *
  * In: any text. Out: what may be meant as a link, the likeliest first, each either of the characters
  * links have or with the first one that no link has, so that it can be told. Limits: words that
- * stand behind a cut link, with nothing but a space between, look like more of it: it is then told
- * as altered, since nothing says where it ended.
+ * stand behind a cut link with only a space between look like more of it, since mail puts spaces
+ * into links too: they count as arrived.
  */
 import { isDigit } from './base64.ts';
 import { lengthFrom } from './envelope.ts';
