@@ -15,15 +15,24 @@ import { roundIn, textFrom } from './layout.ts';
 import { longestBody, packed, unpacked } from './pack.ts';
 import { linksIn } from './pasted.ts';
 
-export { LinkError, type LinkFault } from './fault.ts';
+export { LinkError } from './fault.ts';
 
 /** Page that shows a round, beside the bench. */
 export const roundPage = 'round.html';
 /** Addresses of more characters are held back or cut in some places; common practice, no source. */
 export const longestComfortable = 2000;
 
-/** The link to a round. Throws `InputError` where it would be too long to be of use anywhere. */
-export const linkOf = (round: Round): string => enveloped(packed(textFrom(round)));
+/**
+ * The link to a round. Throws `InputError` where there is nothing to choose from, or where the link
+ * would be too long to be of use anywhere.
+ */
+export function linkOf(round: Round): string {
+  if (round.build.alternatives.length > 0) return enveloped(packed(textFrom(round)));
+  const found = 'no alternative';
+  const mend =
+    'Keep or ask about at least one alternative, better two, so that viewers can choose.';
+  throw new InputError([{ place: '', found, expected: 'at least one', mend }], 'the link');
+}
 
 /** Address of a round; `base` is the folder of the page, with a slash at its end. */
 export const addressOf = (base: string, round: Round): string =>
