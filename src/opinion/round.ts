@@ -18,11 +18,9 @@ import {
   type Part,
   refOf,
 } from '../build/build.ts';
-import type { LightId } from '../colour/illuminant.ts';
-import { colourFromLab, labOf } from '../finish/edit/colour.ts';
-import type { Colour, Finish } from '../finish/finish.ts';
 import { withoutHidden } from '../finish/parse.ts';
 import { idFrom, idGiver } from '../ground/id.ts';
+import { hundredths, nameIn, seenOf } from './seen.ts';
 
 /** Alternatives one round can ask about; each has one letter. */
 export const mostAsked = 26;
@@ -150,81 +148,12 @@ function wornIn(build: Build, alternatives: readonly Alternative[], asking: Aski
     for (const ref of refs) {
       const finish = known.get(ref);
       if (finish === undefined || finishes.has(ref)) continue;
-      const seen = seenOf(finish, build.viewing.light, asking);
+      const { rack: _rack, ...own } = finish;
+      const seen = seenOf(own, build.viewing.light, asking);
       finishes.set(ref, { rack: roundRack, ...seen, id: giveId(seen.name, 'finish') });
     }
   }
   return { finishes, byPart };
-}
-
-/** Figures finer than a hundredth are finer than any eye or instrument: ΔE2000 below 0.01. */
-const hundredths = (value: number): number => Math.round(value * 100) / 100 + 0;
-/** Shares of reflected light, as fine as an instrument gives them. */
-const hundredthsOfPercent = (value: number): number => Math.round(value * 1e4) / 1e4 + 0;
-
-/** A name as a link may hold it: nothing that hides or turns the text around it. */
-function nameIn(name: string): string {
-  const plain = withoutHidden(name);
-  return plain.trim() === '' ? 'Unnamed' : plain;
-}
-
-function colourSeen(colour: Colour): Colour {
-  if ('srgb' in colour) return colour;
-  if ('lab' in colour) {
-    const [l, a, b] = colour.lab;
-    return { ...colour, lab: [hundredths(l), hundredths(a), hundredths(b)] };
-  }
-  const { nm, reflectance } = colour.spectrum;
-  return { spectrum: { nm, reflectance: reflectance.map(hundredthsOfPercent) } };
-}
-
-/**
- * What of a finish is seen: no bottles, no notes, no films that hide or are clear. By daylight a
- * spectrum shows nothing that its Lab does not, save through a dyed film, which takes band by band.
- */
-function seenOf(
-  { rack: _rack, ...finish }: EmbeddedFinish,
-  light: LightId,
-  { withSpectra = true, withFinishNames = true }: Asking,
-): Finish {
-  const { bottle: _bottle, note: _note, clear, undercoats, provenance, ...rest } = finish;
-  const { face, flop, flopIndex, sampleGloss60, ...seen } = rest;
-  const isDyed = finish.effect === 'candy' || finish.effect === 'clear';
-  const isFlat = !withSpectra || (light === 'D65' && !isDyed && clear?.tint === undefined);
-  const told = (colour: Colour): Colour =>
-    'spectrum' in colour && isFlat ? colourFromLab(labOf(colour)) : colourSeen(colour);
-  const base = isDyed ? undercoats.slice(-1) : [];
-  const named = (name: string): string => (withFinishNames ? nameIn(name) : effectName(finish));
-  return {
-    ...seen,
-    name: named(finish.name),
-    colour: told(finish.colour),
-    ...(face && { face: told(face) }),
-    ...(flop && { flop: told(flop) }),
-    ...(flopIndex !== undefined && { flopIndex: hundredths(flopIndex) }),
-    gloss60: hundredths(finish.gloss60),
-    ...(sampleGloss60 !== undefined && { sampleGloss60: hundredths(sampleGloss60) }),
-    undercoats: base.map(({ bottle: _jar, ...film }) => ({
-      ...film,
-      name: named(film.name),
-      colour: told(film.colour),
-    })),
-    provenance: {
-      how: provenance.how,
-      ...(provenance.deltaE !== undefined && { deltaE: hundredths(provenance.deltaE) }),
-    },
-    ...(clear?.tint && {
-      clear: { ...bare(clear), name: named(clear.name), tint: told(clear.tint) },
-    }),
-  };
-}
-
-/** `Bare metal` for `bare-metal`. */
-const effectName = ({ effect }: Finish): string =>
-  `${effect.slice(0, 1).toUpperCase()}${effect.slice(1).replace('-', ' ')}`;
-
-function bare<Film extends { bottle?: unknown }>({ bottle: _bottle, ...film }: Film) {
-  return film;
 }
 
 function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
