@@ -24,7 +24,7 @@ const damages: readonly Damage[] = [
 ];
 
 /** One link of the stock that damaged ones are made from. */
-interface Stock {
+export interface Stock {
   readonly link: string;
   readonly text: string;
   readonly told: string;
@@ -48,19 +48,22 @@ export interface Outcome {
 const strangers = [...'#%.+/= \n"\'<>()…é漢\u200b\u202e\u0000'];
 const known = Buffer.from(dictionary);
 
+/** Links of rounds, to be damaged. */
+export const stockOf = (rounds: readonly Round[]): readonly Stock[] =>
+  rounds.map((round) => ({
+    link: linkOf(round),
+    text: textFrom(round),
+    told: JSON.stringify(round),
+  }));
+
 /** Damages so many links. `now` gives milliseconds. */
 export function fuzz(
-  rounds: readonly Round[],
+  stock: readonly Stock[],
   count: number,
   seed: number,
   now: () => number,
 ): Outcome {
   const draw = drawFrom(seed);
-  const stock = rounds.map((round) => ({
-    link: linkOf(round),
-    text: textFrom(round),
-    told: JSON.stringify(round),
-  }));
   const refused: Record<string, Record<string, number>> = {};
   const failures: string[] = [];
   let [asSent, asWritten, slowestMs] = [0, 0, 0];
