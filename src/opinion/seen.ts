@@ -9,7 +9,6 @@ import type { LightId } from '../colour/illuminant.ts';
 import { colourFromLab, labOf } from '../finish/edit/colour.ts';
 import type { Colour, Finish } from '../finish/finish.ts';
 import { withoutHidden } from '../finish/parse.ts';
-import { cutText } from '../ground/id.ts';
 
 /** What of it is told, all where absent. */
 interface Told {
@@ -17,7 +16,7 @@ interface Told {
   readonly withFinishNames?: boolean;
 }
 
-/** Figures finer than a hundredth are finer than any eye or instrument: ΔE2000 below 0.01. */
+/** Figures finer than a hundredth are finer than any eye or instrument; ΔE of 0.01 or so. */
 export const hundredths = (value: number): number => Math.round(value * 100) / 100 + 0;
 /** Shares of reflected light, as fine as an instrument gives them. */
 const hundredthsOfPercent = (value: number): number => Math.round(value * 1e4) / 1e4 + 0;
