@@ -14,6 +14,7 @@ import {
   defaultWeights,
   type EmbeddedFinish,
   finishesByRef,
+  isOpen,
   letterOf,
   type Part,
   refOf,
@@ -92,13 +93,13 @@ export function roundOf(build: Build, asking: Asking = {}): Round {
     finishes,
     parts,
     rules: [],
-    alternatives: asked.map(({ alternative, letter }) => ({
+    alternatives: asked.map(({ letter }, at) => ({
       id: letter.toLowerCase(),
       name: letter,
-      choices: choicesIn(build, alternative, partIds, worn),
+      choices: choicesIn(at, partIds, worn),
     })),
   };
-  const differing = new Set(differingParts(shown));
+  const differing = new Set(parts.filter(isOpen).map(({ id }) => id));
   const wanted = new Set((asking.parts ?? []).map((id) => partIds.get(id)));
   return {
     build: shown,
@@ -131,6 +132,8 @@ interface Worn {
   readonly finishes: ReadonlyMap<string, EmbeddedFinish>;
   /** References worn by each part, without repeats, in the order of the alternatives. */
   readonly byPart: ReadonlyMap<string, readonly string[]>;
+  /** What each alternative wears, by part id of the builder's build. */
+  readonly assignments: readonly ReadonlyMap<string, string>[];
 }
 
 function wornIn(build: Build, alternatives: readonly Alternative[], asking: Asking): Worn {
@@ -153,7 +156,7 @@ function wornIn(build: Build, alternatives: readonly Alternative[], asking: Aski
       finishes.set(ref, { rack: roundRack, ...seen, id: giveId(seen.name, 'finish') });
     }
   }
-  return { finishes, byPart };
+  return { finishes, byPart, assignments };
 }
 
 function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
@@ -170,12 +173,11 @@ function partIn(part: Part, id: string, { finishes, byPart }: Worn): Part {
 }
 
 function choicesIn(
-  build: Build,
-  alternative: Alternative,
+  at: number,
   partIds: ReadonlyMap<string, string>,
-  { finishes, byPart }: Worn,
+  { finishes, byPart, assignments }: Worn,
 ): Record<string, string> {
-  const assignment = assignmentOf(build, alternative);
+  const assignment = assignments[at]!;
   return Object.fromEntries(
     [...byPart]
       .filter(([, refs]) => refs.length > 1)

@@ -10,6 +10,7 @@ const reports: Readonly<Record<string, () => Promise<Row[]>>> = {
   page: async () => (await import('./page.ts')).pageRows(),
   stage: async () => (await import('./stage.ts')).stageRows(),
   viewer: async () => (await import('./viewer.ts')).viewerRows(),
+  lighthouse: async () => (await import('./lighthouse.ts')).lighthouseRows(),
   link: async () => (await import('./link.ts')).linkRows(),
 };
 

@@ -31,6 +31,8 @@ const isClosing = (character: string): boolean =>
 
 /** Texts that may be meant as links. */
 export function linksIn(pasted: string): readonly string[] {
+  // As it was sent: nothing to undo.
+  if (/^#?\d[\w-]+$/.test(pasted)) return [pasted.replace('#', '')];
   const text = undone(pasted.slice(0, longestPasted));
   const places = [...text.matchAll(/#/g)].map(({ index }) => index + 1);
   const starts = places.length > 0 ? places : wordStarts(text);
