@@ -68,7 +68,7 @@ function ownWords(build: Build): Build {
     finishes: build.finishes.map((finish) => ({
       ...finish,
       name: `${word()} ${word()}`,
-      colour: { lab: [within(5, 95), within(-60, 60), within(-60, 60)] },
+      colour: { lab: [within(5, 95), within(-60, 60), within(-60, 60)], light: 'D65' },
       gloss60: within(5, 95),
     })),
   };
