@@ -5,7 +5,7 @@
  *
  * In: a text. Out: characters; and back. Limits: 256 kB of text, told before more is unpacked.
  */
-import { deflateSync, Inflate, inflateSync } from 'fflate';
+import { deflateSync, inflateSync } from 'fflate';
 import { InputError } from '../../ground/problem.ts';
 import { bytesOf, charactersOf } from './base64.ts';
 import { fault } from './fault.ts';
@@ -15,10 +15,11 @@ import { dictionary } from './words/first.ts';
 export const mostText = 262_144;
 /** Most characters of a body. */
 export const longestBody = 65_536;
-/** Bytes unpacked at a time; deflate makes 1,032 of each at most, so a bomb ends within half a MB. */
-const slice = 512;
 
 const known = new TextEncoder().encode(dictionary);
+const utf8 = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+/** Where links are unpacked: what would go beyond is counted, never kept, so no bomb fills memory. */
+const room = new Uint8Array(mostText + 1);
 
 /** A text packed. Throws `InputError` where it would be too long to be of use anywhere. */
 export function packed(text: string): string {
@@ -36,49 +37,32 @@ export function unpacked(body: string): string {
   if (body.length > longestBody) {
     throw fault('unreadable', `${body.length} characters, more than any round needs`);
   }
-  const pieces: Uint8Array[] = [];
-  let size = 0;
-  let isWhole = false;
-  const inflate = new Inflate({ dictionary: known }, (piece, isLast) => {
-    pieces.push(piece);
-    size += piece.length;
-    isWhole ||= isLast;
-  });
   const bytes = bytesOf(body);
+  let text: string | undefined;
+  let isWhole = false;
   try {
-    for (let at = 0; at < bytes.length && size <= mostText; at += slice) {
-      inflate.push(bytes.subarray(at, at + slice), at + slice >= bytes.length);
-    }
-    if (size <= mostText && isWhole && isAll(body, bytes)) return textIn(pieces, size);
+    const piece = inflated(bytes);
+    if (piece.length <= mostText) text = utf8.decode(piece);
+    isWhole = text !== undefined && isAll(body, bytes);
   } catch {
     throw fault('unreadable', 'a whole link that does not unpack');
   }
-  const found =
-    size > mostText
-      ? 'a link that unpacks to far too much'
-      : isWhole
-        ? 'a link with more behind the end of its round'
-        : 'a link that does not unpack to its end';
-  throw fault('unreadable', found);
+  if (text === undefined) throw fault('unreadable', 'a link that unpacks to far too much');
+  if (!isWhole) throw fault('unreadable', 'a link with more behind the end of its round');
+  return text;
 }
+
+/** What is unpacked, till the next is; longer than the most where there would be more. */
+const inflated = (bytes: Uint8Array): Uint8Array =>
+  inflateSync(bytes, { dictionary: known, out: room });
 
 /** Whether a body that unpacks is needed to its last character: nothing rides behind its end. */
 function isAll(body: string, bytes: Uint8Array): boolean {
   if (charactersOf(bytes) !== body) return false;
   try {
-    inflateSync(bytes.subarray(0, -1), { dictionary: known });
+    inflated(bytes.subarray(0, -1));
     return false;
   } catch {
     return true;
   }
-}
-
-function textIn(pieces: readonly Uint8Array[], size: number): string {
-  const all = new Uint8Array(size);
-  let at = 0;
-  for (const piece of pieces) {
-    all.set(piece, at);
-    at += piece.length;
-  }
-  return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(all);
 }
