@@ -59,7 +59,7 @@ const tells = ({ fault: kind, of }: LinkError): number =>
 function opened(link: string): Round {
   const of = lengthFrom(link) ?? 0;
   if (link[0] === version && of > longestBody + envelopeLength) {
-    throw fault('unreadable', `a link of ${of} characters, more than any round needs`);
+    throw fault('altered', `a beginning that tells of ${of} characters, more than any link has`);
   }
   const text = unpacked(bodyIn(link));
   try {
