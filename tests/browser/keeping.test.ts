@@ -351,6 +351,7 @@ describe('files and text from elsewhere', () => {
     await dropTogether(page, { 'bad.json': 'no', 'good.json': called('Good'), 'worse.json': '[' });
     await page.getByRole('heading', { level: 1, name: 'Good' }).waitFor();
     const refusal = page.getByRole('dialog', { name: '2 files were not opened' });
+    await refusal.waitFor();
     expect(await refusal.getByRole('heading', { level: 3 }).allTextContents()).toEqual([
       'bad.json',
       'worse.json',

@@ -3,8 +3,9 @@
  * here changes the build, and nothing leaves this machine: the link itself holds what is asked.
  */
 import { useMemo, useState } from 'react';
+import { InputError } from '../../ground/problem.ts';
 import { addressOf } from '../../opinion/link/link.ts';
-import { roundOf } from '../../opinion/round.ts';
+import { type Round, roundOf } from '../../opinion/round.ts';
 import { useStaged } from '../onStage.ts';
 import { cleared } from '../overlay/overlay.ts';
 import { Dialog } from '../pieces/Dialog.tsx';
@@ -39,13 +40,18 @@ function Asking() {
   const round = useMemo(() => roundOf(build, wanted), [build, wanted]);
   const isAskable = round.build.alternatives.length >= 2;
   const address = useMemo(
-    () => (isAskable ? addressOf(base, round) : undefined),
+    () => (isAskable ? addressIfAny(base, round) : undefined),
     [base, round, isAskable],
   );
   const change = (next: Partial<Wanted>): void => setWanted((now) => ({ ...now, ...next }));
   return (
     <div className="ask-parts">
       <Asked wanted={wanted} round={round} onChange={change} />
+      {isAskable && address === undefined ? (
+        <p className="ask-warning" role="status">
+          This is too much for any link. Ask about fewer alternatives, or leave the story out.
+        </p>
+      ) : null}
       {address === undefined ? null : (
         <>
           <LinkOut address={address} wanted={wanted} onChange={change}>
@@ -63,6 +69,16 @@ function Asking() {
       )}
     </div>
   );
+}
+
+/** The address for viewers; undefined where no link could hold the round. */
+function addressIfAny(base: string, round: Round): string | undefined {
+  try {
+    return addressOf(base, round);
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
 }
 
 const ownFolder = (): string => folderOf(document.baseURI);
