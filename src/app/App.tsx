@@ -8,7 +8,7 @@ import { Head } from './head/Head.tsx';
 import { Notices } from './head/Notices.tsx';
 import { useStatus } from './keeping/status.ts';
 import { later } from './later.tsx';
-import { useStaged } from './onStage.ts';
+import { useStagedCount } from './onStage.ts';
 import { Overlays } from './overlay/Overlays.tsx';
 import { Said } from './overlay/Said.tsx';
 import { Grains } from './pieces/Grains.tsx';
@@ -24,11 +24,17 @@ const RackArea = later('The rack', async () => (await import('./rack/RackArea.ts
   meanwhile: 'The spoons are on their way.',
 });
 
-/** The whole page once work is open. */
-export function App() {
+/** Told once it has been drawn: work that the page cannot draw never replaces work it can. */
+function Drawn() {
   const work = useWork();
+  useEffect(() => useStatus.setState({ drawn: work }), [work]);
+  return null;
+}
+
+/** The whole page once work is open; a change draws only what depends on it. */
+export function App() {
   const area = useArea((shown) => shown.area);
-  const staged = useStaged().length;
+  const staged = useStagedCount();
   useEffect(listenForCommands, []);
   useEffect(listenForPrinting, []);
   useEffect(() => {
@@ -46,8 +52,6 @@ export function App() {
     // Keeping and racks are fetched once the page stands; nothing on the first page waits for them.
     void import('./keeping/begin.ts').then(({ beginKeeping }) => beginKeeping());
   }, []);
-  // Told once it has been drawn: work that the page cannot draw never replaces work it can.
-  useEffect(() => useStatus.setState({ drawn: work }), [work]);
   return (
     <div
       className="page"
@@ -77,6 +81,7 @@ export function App() {
       <Overlays />
       <FinishEditing />
       <Said />
+      <Drawn />
     </div>
   );
 }

@@ -43,6 +43,14 @@ export function useStaged(): readonly Staged[] {
   return useMemo(() => stagedOf(alternatives, off), [alternatives, off]);
 }
 
+/** How many alternatives are on the stage. */
+export function useStagedCount(): number {
+  const off = useOff((now) => now.off);
+  return useBench(({ work }) =>
+    work === undefined ? 0 : stagedOf(work.build.alternatives, off).length,
+  );
+}
+
 /** The open build as if it had only the alternatives on the stage. */
 export function useStagedBuild(): Build {
   const { build } = useWork();
