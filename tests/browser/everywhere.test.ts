@@ -275,7 +275,13 @@ describe('the stage while one works beneath it', () => {
     // Sentences that come later would move things too.
     await expect.poll(() => page.getByText(/stays ahead of|too close to call/i).count()).toBe(3);
     await page.waitForLoadState('networkidle');
-    const before = await top(page);
+    // Nor do remedies, once one has come and nothing more follows.
+    await page.locator('.remedies').first().waitFor();
+    let before = Number.NaN;
+    for (let now = await top(page); now !== before; now = await top(page)) {
+      before = now;
+      await page.waitForTimeout(1500);
+    }
     const sizes = new Set<string | undefined>();
     for (let y = 0; y <= 600; y += 20) {
       await page.evaluate((to) => scrollTo(0, to), y);
