@@ -48,6 +48,22 @@ export function drawnPartAt(drawing: SVGSVGElement, x: number, y: number): strin
   return met?.getAttribute('data-part') ?? undefined;
 }
 
+/** The variable a path is filled with, and nothing else: `var(--paint-mirrors, #868c92)`. */
+const filledWith = /^var\((--[\w-]+)/;
+
+/**
+ * Fills the drawing with these CSS variables. Each is set on the paths that use it: set on the whole
+ * drawing, it would cost a look at every path.
+ */
+export function paintIn(drawing: SVGSVGElement, paint: ReadonlyMap<string, string>): void {
+  if (paint.size === 0) return;
+  for (const path of drawing.querySelectorAll<SVGPathElement>('path[fill]')) {
+    const name = filledWith.exec(path.getAttribute('fill') ?? '')?.[1];
+    const value = name === undefined ? undefined : paint.get(name);
+    if (name !== undefined && value !== undefined) path.style.setProperty(name, value);
+  }
+}
+
 /** Leaves the parts with these car ids undrawn; what they hid was never traced, so a gap stays. */
 export function leaveOutIn(drawing: SVGSVGElement, carParts: ReadonlySet<string>): void {
   for (const path of pathsOf(drawing)) {

@@ -16,8 +16,9 @@ interface ChoiceProps<Value extends string | number> {
 export function Choice<Value extends string | number>(props: ChoiceProps<Value>) {
   const { legend, value, options, onChoose } = props;
   const name = useId();
+  const isNoted = options.some(({ note }) => note !== undefined);
   return (
-    <fieldset className="choice">
+    <fieldset className={isNoted ? 'choice choice-noted' : 'choice'}>
       <legend>{legend}</legend>
       <div className="choice-options">
         {options.map((option) => (

@@ -4,12 +4,13 @@ import { removeRule } from '../../build/edit/rule.ts';
 import { partsNamed } from '../../build/rule.ts';
 import { sayDone } from '../pieces/said.ts';
 import { pointsAt, useIsLit } from '../pointing.ts';
-import { edit, endStep, useWork } from '../store.ts';
+import { edit, endStep } from '../store.ts';
 import { changeRule } from './ruling.ts';
 import { Sentence } from './Sentence.tsx';
 import { type Breach, idleWords, lettersInWords, togetherByReason } from './standing.ts';
 
 interface RuleRowProps {
+  readonly build: Build;
   readonly rule: Rule;
   /** Position in the build, from 0. */
   readonly at: number;
@@ -29,8 +30,7 @@ function takeOut(at: number): void {
 }
 
 /** A row of the list; pointing at it lights its parts. */
-export function RuleRow({ rule, at, breaches, clash, onGone }: RuleRowProps) {
-  const { build } = useWork();
+export function RuleRow({ build, rule, at, breaches, clash, onGone }: RuleRowProps) {
   const parts = partsNamed(rule);
   const isLit = useIsLit(parts);
   return (

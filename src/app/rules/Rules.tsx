@@ -2,10 +2,13 @@
  * What belongs together? The rules of the build as sentences, how each stands on every alternative,
  * what they leave of the open choices, and where they cannot hold together.
  */
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useEffect, useMemo, useRef, useState } from 'react';
+import type { Build } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
-import { useRuleFacts } from '../sheet/compared.ts';
+import type { SightTable } from '../../car/table.ts';
+import { ruleFactsOf } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
+import { useAfterwards } from './afterwards.ts';
 import { Clash } from './Clash.tsx';
 import { RuleForm } from './RuleForm.tsx';
 import { RuleRow } from './RuleRow.tsx';
@@ -19,15 +22,28 @@ import { needsScores } from './Would.tsx';
 /** Rules shown before the rest is unfolded. */
 const mostShown = 40;
 
-/** The section between part table and score sheets. */
+/**
+ * The section between part table and score sheets. Cars, scores and sentences come first: how the
+ * rules stand after another finish is told a moment later, a change to the rules at once.
+ */
 export function Rules() {
-  const { build } = useWork();
-  const facts = useRuleFacts();
+  const { build, car } = useWork();
+  const before = useAfterwards(build);
+  const isFinishOnly = before.rules === build.rules && before.parts === build.parts;
+  return <RuleSection build={isFinishOnly ? before : build} sight={car.sight} />;
+}
+
+interface RuleSectionProps {
+  readonly build: Build;
+  readonly sight: SightTable;
+}
+
+const RuleSection = memo(function RuleSection({ build, sight }: RuleSectionProps) {
   const { draft, changing } = useRuling();
   const [isWhole, setWhole] = useState(false);
   const section = useRef<HTMLElement>(null);
   const thought = useThought(build, 'standing');
-  const breaches = useMemo(() => breachesIn(build, facts), [build, facts]);
+  const breaches = useMemo(() => breachesIn(build, ruleFactsOf(build, sight)), [build, sight]);
   const { rules } = build;
   // Two rules may say the same; their places tell them apart.
   const placed = rules.map((rule, at) => ({ rule, at, key: `${at} ${JSON.stringify(rule)}` }));
@@ -70,6 +86,7 @@ export function Rules() {
               ) : (
                 <RuleRow
                   key={key}
+                  build={build}
                   rule={rule}
                   at={at}
                   breaches={breaches[at] ?? []}
@@ -101,7 +118,7 @@ export function Rules() {
       </div>
     </section>
   );
-}
+});
 
 /** How many combinations there are, and how many keep the rules. */
 function totalWords(rules: number, thought: Thought | undefined): string {

@@ -3,7 +3,7 @@ import { Fragment } from 'react';
 import { type FinishRef, finishesByRef, type Rule } from '../../build/build.ts';
 import { ruleWords } from '../../build/rule.ts';
 import { Bowl } from '../pieces/Spoon.tsx';
-import { useWork } from '../store.ts';
+import { useBench } from '../store.ts';
 
 /** The sentence, with a full stop. */
 export function Sentence({ rule }: { rule: Rule }) {
@@ -29,8 +29,9 @@ export function Sentence({ rule }: { rule: Rule }) {
 
 /** The name of a part. */
 export function PartChip({ part }: { part: string }) {
-  const { build } = useWork();
-  const name = build.parts.find(({ id }) => id === part)?.name ?? part;
+  const name = useBench(
+    ({ work }) => work?.build.parts.find(({ id }) => id === part)?.name ?? part,
+  );
   return (
     <b className="chip-part" dir="auto">
       {name}
@@ -40,12 +41,12 @@ export function PartChip({ part }: { part: string }) {
 
 /** A finish: the bowl of its spoon and its name. */
 export function FinishChip({ finish: ref }: { finish: FinishRef }) {
-  const { build } = useWork();
-  const finish = finishesByRef(build).get(ref);
-  if (finish === undefined) return <b>{ref}</b>;
+  const finish = useBench(({ work }) => work && finishesByRef(work.build).get(ref));
+  const light = useBench(({ work }) => work?.build.viewing.light);
+  if (finish === undefined || light === undefined) return <b>{ref}</b>;
   return (
     <span className="chip-finish">
-      <Bowl finish={finish} light={build.viewing.light} />
+      <Bowl finish={finish} light={light} />
       <bdi>{finish.name}</bdi>
     </span>
   );

@@ -25,8 +25,7 @@ const mostShown = 3;
 export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
   const before = useBefore(sheet.id);
   const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
-  const findingsOf = (key: ScoreKey): Found[] =>
-    sheet.evidence.flatMap((evidence, at) => (evidence.score === key ? [{ evidence, at }] : []));
+  const findingsOf = (key: ScoreKey): Found[] => foundIn(sheet, key);
   const read = worstFirst.flatMap((key) => findingsOf(key).map(({ at }) => at));
   return (
     <article
@@ -69,6 +68,17 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
   );
 });
 
+/** Findings on one score, in order. */
+function foundIn({ evidence }: ScoreSheet, score: ScoreKey): Found[] {
+  const counts = new Map<Evidence['kind'], number>();
+  return evidence.flatMap((one, at) => {
+    if (one.score !== score) return [];
+    const nth = counts.get(one.kind) ?? 0;
+    counts.set(one.kind, nth + 1);
+    return [{ evidence: one, at, key: `${one.kind} ${nth}` }];
+  });
+}
+
 /** Who is nowhere worse and somewhere better, where there is one. */
 function Beaten({ sheet }: { sheet: ScoreSheet }) {
   const better = beatenInWords(sheet, useComparison().alternatives);
@@ -92,6 +102,8 @@ interface Found {
   readonly evidence: Evidence;
   /** Place in the evidence of the sheet. */
   readonly at: number;
+  /** The first of its kind stays the first of its kind, whatever it says after a change. */
+  readonly key: string;
 }
 
 interface ScoreProps {
@@ -108,10 +120,8 @@ interface ScoreProps {
 function Score({ score, alternative, value, before, findings, read }: ScoreProps) {
   const list = (some: readonly Found[]) => (
     <ul>
-      {some.map(({ evidence, at }) => (
-        <li
-          key={`${evidence.kind} ${evidence.parts.join(' ')} ${Object.values(evidence.words).join()}`}
-        >
+      {some.map(({ evidence, at, key }) => (
+        <li key={key}>
           <Finding evidence={evidence} />
           {evidence.cost > 0 || evidence.kind === 'wasted' ? (
             <Mending alternative={alternative} at={at} after={read.slice(0, read.indexOf(at))} />
