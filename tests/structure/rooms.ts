@@ -22,6 +22,7 @@ export const pureRooms = [
   'build',
   'score',
   'opinion',
+  'ranking',
 ] as const;
 
 export const rooms: Readonly<Record<string, Room>> = {
@@ -32,6 +33,7 @@ export const rooms: Readonly<Record<string, Room>> = {
   build: { rooms: ['ground', 'finish', 'car'], packages: ['valibot'] },
   score: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: [] },
   opinion: { rooms: ['ground', 'colour', 'finish', 'car', 'build'], packages: ['fflate'] },
+  ranking: { rooms: ['ground', 'colour', 'finish', 'car', 'build', 'score'], packages: [] },
   stage: {
     rooms: ['ground', 'colour', 'finish', 'car', 'build'],
     packages: ['react', 'three', '@react-three/fiber'],
