@@ -1,0 +1,190 @@
+/**
+ * A good start: what does improving one variable at a time come to, from many beginnings? Fills the
+ * pool with cheap assignments, so that the search can leave out what costs more. Nothing found here
+ * is ever called best.
+ */
+import { type Draw, drawFrom } from '../../ground/draw.ts';
+import { costOf, type Network, never, summedCost } from '../network.ts';
+import type { Pool } from './pool.ts';
+
+const seed = 41;
+const mostRounds = 50;
+/** Beginnings where there are many assignments, and where there are few. */
+const manyBeginnings = 60;
+const fewBeginnings = 4;
+const fewAssignments = 1e5;
+/** Values of one variable for which the rest is asked, cheapest sums first. */
+const mostAsked = 24;
+
+/** Descends from seeded beginnings, then looks round the best ones. */
+export function descend(network: Network, pool: Pool, isOver: () => boolean): void {
+  const { sizes } = network;
+  const assignments = sizes.reduce((product, size) => product * size, 1);
+  const beginnings = assignments > fewAssignments ? manyBeginnings : fewBeginnings;
+  const draw = drawFrom(seed);
+  const sums = sumsOf(network);
+  const values = new Int32Array(sizes.length);
+  for (let k = 0; k < beginnings && !isOver(); k++) {
+    begin(network, pool, values, draw, k);
+    improve(network, sums, values);
+    pool.add(costOf(network, values), values);
+  }
+  if (assignments > fewAssignments) lookRound(network, pool, sums, isOver);
+}
+
+function begin({ sizes, unary }: Network, pool: Pool, values: Int32Array, draw: Draw, k: number) {
+  for (let i = 0; i < sizes.length; i++) {
+    values[i] = k === 0 ? cheapestOf(unary[i]!) : draw.below(sizes[i]!);
+  }
+  // Later ones begin near the best so far, three variables moved.
+  if (k <= manyBeginnings / 6 || pool.best.length === 0) return;
+  values.set(pool.best[draw.below(Math.min(3, pool.best.length))]!.values);
+  for (let moved = 0; moved < 3; moved++) {
+    const i = draw.below(sizes.length);
+    values[i] = draw.below(sizes[i]!);
+  }
+}
+
+const cheapestOf = (costs: Float64Array): number =>
+  costs.reduce((best, cost, a) => (cost < costs[best]! ? a : best), 0);
+
+/** Costs of every value of one variable while the others stay, the rest left out. */
+type Sums = (values: Int32Array, i: number) => Float64Array;
+
+function sumsOf(network: Network): Sums {
+  const { sizes, unary, edges, things } = network;
+  const rows = sizes.map((size) => new Float64Array(size));
+  const edgesOf = sizes.map((_, i) => edges.filter((edge) => edge.i === i || edge.j === i));
+  const used = new Int32Array(things?.cost.length ?? 0);
+  return (values, i) => {
+    const row = rows[i]!;
+    row.set(unary[i]!);
+    for (const { i: one, j: other, table } of edgesOf[i]!) {
+      const width = sizes[other]!;
+      if (one === i) {
+        const b = values[other]!;
+        for (let a = 0; a < row.length; a++) row[a]! += table[a * width + b]!;
+      } else {
+        const start = values[one]! * width;
+        for (let a = 0; a < row.length; a++) row[a]! += table[start + a]!;
+      }
+    }
+    if (things === undefined) return row;
+    used.fill(0);
+    for (const thing of things.always) used[thing] = 1;
+    for (let j = 0; j < sizes.length; j++) {
+      if (j !== i) for (const thing of things.usedBy[j]![values[j]!]!) used[thing] = 1;
+    }
+    const room = things.limits.map(({ counts, most }) => {
+      let count = 0;
+      for (let thing = 0; thing < used.length; thing++) count += used[thing]! * counts[thing]!;
+      return most - count;
+    });
+    for (let a = 0; a < row.length; a++) {
+      const fresh = things.usedBy[i]![a]!.filter((thing) => used[thing] === 0);
+      for (const thing of fresh) row[a]! += things.cost[thing]!;
+      things.limits.forEach(({ counts }, k) => {
+        const more = fresh.reduce((sum, thing) => sum + counts[thing]!, 0);
+        if (more > 0 && more > room[k]!) row[a]! += never;
+      });
+    }
+    return row;
+  };
+}
+
+/** Moves one variable after the other to its cheapest value until none moves. */
+function improve(network: Network, sums: Sums, values: Int32Array): void {
+  const { rest, sizes } = network;
+  let isMoved = true;
+  for (let round = 0; isMoved && round < mostRounds; round++) {
+    isMoved = false;
+    for (let i = 0; i < sizes.length; i++) {
+      const row = sums(values, i);
+      const before = values[i]!;
+      const best = cheapestOf(row);
+      if (row[best]! < row[before]!) {
+        values[i] = best;
+        isMoved = true;
+      }
+    }
+  }
+  if (rest === undefined) return;
+  for (let round = 0, isBetter = true; isBetter && round < mostRounds; round++) {
+    isBetter = false;
+    for (let i = 0; i < sizes.length; i++) {
+      isBetter = improveWithRest(network, sums(values, i), values, i) || isBetter;
+    }
+  }
+}
+
+/** Moves variable i to the value whose sum and rest are least; whether it moved. */
+function improveWithRest({ rest }: Network, row: Float64Array, values: Int32Array, i: number) {
+  const before = values[i]!;
+  let best = before;
+  let least = row[before]! + rest!.cost(values);
+  const order = Array.from(row.keys()).sort((a, b) => row[a]! - row[b]!);
+  for (const a of order.slice(0, mostAsked)) {
+    if (row[a]! >= least) break;
+    values[i] = a;
+    const cost = row[a]! + rest!.cost(values);
+    if (cost < least) {
+      least = cost;
+      best = a;
+    }
+  }
+  values[i] = best;
+  return best !== before;
+}
+
+/** Tries every change of one variable, and of two that share an edge, on the best found. */
+function lookRound(network: Network, pool: Pool, sums: Sums, isOver: () => boolean): void {
+  for (let again = 0; again < 3 && !isOver(); again++) {
+    const best = pool.best[0];
+    if (best === undefined) return;
+    const values = best.values.slice();
+    const rows = network.sizes.map((_, i) => sums(values, i).slice());
+    const summed = summedCost(network, values);
+    const tryOut = (): void => {
+      if (summedCost(network, values) < pool.ceiling) pool.add(costOf(network, values), values);
+    };
+    rows.forEach((row, i) => {
+      const stays = values[i]!;
+      for (let a = 0; a < row.length; a++) {
+        if (summed + row[a]! - row[stays]! >= pool.ceiling) continue;
+        values[i] = a;
+        tryOut();
+      }
+      values[i] = stays;
+    });
+    const isSum = network.things === undefined && network.rest === undefined;
+    if (isSum) lookRoundPairs(network, pool, rows, summed, values, tryOut);
+    if (pool.best[0]!.cost >= best.cost) return;
+  }
+}
+
+function lookRoundPairs(
+  { edges, sizes }: Network,
+  pool: Pool,
+  rows: readonly Float64Array[],
+  summed: number,
+  values: Int32Array,
+  tryOut: () => void,
+): void {
+  for (const { i, j, table } of edges) {
+    const [stayI, stayJ, width] = [values[i]!, values[j]!, sizes[j]!];
+    const [rowI, rowJ] = [rows[i]!, rows[j]!];
+    const without = summed - rowI[stayI]! - rowJ[stayJ]! + table[stayI * width + stayJ]!;
+    for (let a = 0; a < rowI.length; a++) {
+      const withA = without + rowI[a]! - table[a * width + stayJ]!;
+      for (let b = 0; b < rowJ.length; b++) {
+        const cost = withA + rowJ[b]! - table[stayI * width + b]! + table[a * width + b]!;
+        if (cost >= pool.ceiling) continue;
+        values[i] = a;
+        values[j] = b;
+        tryOut();
+      }
+    }
+    values[i] = stayI;
+    values[j] = stayJ;
+  }
+}

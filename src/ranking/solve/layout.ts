@@ -1,0 +1,71 @@
+/**
+ * A network laid out for searching: every pair table in both orientations, only values that are still
+ * alive, and the costs of things shared out among the variables that can use them.
+ *
+ * A thing of cost c that K variables can use adds c/K to each value that uses it. Whoever uses it first
+ * in the search pays the rest, and the others get their share back, so sums stay true and bounds know
+ * of things before any is used.
+ */
+import type { Network } from '../network.ts';
+
+export interface Layout {
+  /** Part of the cost that every assignment has. */
+  base: number;
+  /** Number of values of each variable that are alive. */
+  sizes: number[];
+  /** Value of the network behind value a of variable i at [i][a]. */
+  origin: Int32Array[];
+  unary: Float64Array[];
+  /** Costs of i with j at [i][j][a × sizes[j] + b]; undefined where they share no edge. */
+  tables: (Float32Array | undefined)[][];
+  /** Variables that share an edge with each. */
+  readonly neighbours: readonly (readonly number[])[];
+  /** Share of each thing's cost that its users carry already. */
+  readonly shares: Float64Array;
+}
+
+/** The network as it stands, nothing left out. */
+export function layoutOf(network: Network): Layout {
+  const { base, sizes, edges } = network;
+  const shares = sharesOf(network);
+  const tables: (Float32Array | undefined)[][] = sizes.map(() => sizes.map(() => undefined));
+  const neighbours: number[][] = sizes.map(() => []);
+  for (const { i, j, table } of edges) {
+    tables[i]![j] = table;
+    tables[j]![i] = transposed(table, sizes[i]!, sizes[j]!);
+    neighbours[i]!.push(j);
+    neighbours[j]!.push(i);
+  }
+  const carried = (i: number, a: number): number =>
+    network.things?.usedBy[i]?.[a]?.reduce((sum, thing) => sum + shares[thing]!, 0) ?? 0;
+  const unary = network.unary.map((costs, i) =>
+    Float64Array.from(costs, (cost, a) => cost + carried(i, a)),
+  );
+  return {
+    base,
+    sizes: [...sizes],
+    origin: sizes.map((size) => Int32Array.from({ length: size }, (_, a) => a)),
+    unary,
+    tables,
+    neighbours,
+    shares,
+  };
+}
+
+function sharesOf({ things }: Network): Float64Array {
+  if (things === undefined) return new Float64Array(0);
+  const { cost, usedBy, always } = things;
+  const users = new Int32Array(cost.length);
+  for (const values of usedBy) for (const thing of new Set(values.flat())) users[thing]!++;
+  const shares = cost.map((one, thing) => (users[thing]! > 0 ? one / users[thing]! : 0));
+  for (const thing of always) shares[thing] = 0;
+  return shares;
+}
+
+function transposed(table: Float32Array, rows: number, columns: number): Float32Array {
+  const turned = new Float32Array(table.length);
+  for (let a = 0; a < rows; a++) {
+    for (let b = 0; b < columns; b++) turned[b * rows + a] = table[a * columns + b]!;
+  }
+  return turned;
+}

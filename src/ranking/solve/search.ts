@@ -1,0 +1,283 @@
+/**
+ * Depth-first branch and bound over a layout: which assignments cost less than the worst of the pool?
+ *
+ * Every value of an open variable i is bounded by a star: what is certain so far, its own cost, and the
+ * least that each other open variable and its table with i must add. Values beyond the threshold go;
+ * the variable with least slack over its values is branched on, its values by rising bound.
+ */
+import { costOf, type Network, never, type Rest } from '../network.ts';
+import type { Layout } from './layout.ts';
+import type { Pool } from './pool.ts';
+import { ThingsInUse } from './things.ts';
+
+/** Values alive at one depth, and what they cost beside what is certain. */
+interface Level {
+  readonly counts: Int32Array;
+  /** The first `counts[i]` are alive; costs stand at the same places. */
+  readonly lists: readonly Int32Array[];
+  readonly costs: readonly Float64Array[];
+  /** Star bounds, certain cost included. */
+  readonly stars: readonly Float64Array[];
+}
+
+/** How the search is watched and stopped. */
+export interface Control {
+  /** Below the ceiling by so much is not worth finding. */
+  readonly tolerance: number;
+  isOver(): boolean;
+  /** Hears of steps taken and of what nothing open can cost less than. */
+  tell(steps: number, bound: number): void;
+}
+
+/** What is left open when the search ends. */
+export interface Searched {
+  readonly isWhole: boolean;
+  /** No assignment that has not been visited costs less; the ceiling where all have been. */
+  readonly bound: number;
+  readonly steps: number;
+}
+
+/** Steps between two looks at the clock. */
+const stepsBetween = 32;
+
+/** Searches the whole layout; what is found goes into the pool. */
+export function search(network: Network, layout: Layout, pool: Pool, control: Control): Searched {
+  return new Search(network, layout, pool, control).run();
+}
+
+class Search {
+  readonly #network: Network;
+  readonly #layout: Layout;
+  readonly #pool: Pool;
+  readonly #control: Control;
+  readonly #rest: Rest | undefined;
+  readonly #levels: Level[] = [];
+  /** Position of the chosen value of each variable in the layout, and its value in the network. */
+  readonly #values: Int32Array;
+  /** Least star among values not tried yet, by depth. */
+  readonly #open: Float64Array;
+  readonly #things: ThingsInUse | undefined;
+  #steps = 0;
+  #isOver = false;
+  #stoppedAt = Number.POSITIVE_INFINITY;
+
+  constructor(network: Network, layout: Layout, pool: Pool, control: Control) {
+    this.#network = network;
+    this.#layout = layout;
+    this.#pool = pool;
+    this.#control = control;
+    this.#rest = network.rest;
+    this.#values = new Int32Array(layout.sizes.length).fill(-1);
+    this.#open = new Float64Array(layout.sizes.length + 1).fill(Number.POSITIVE_INFINITY);
+    this.#things = network.things === undefined ? undefined : new ThingsInUse(network, layout);
+  }
+
+  run(): Searched {
+    const root = this.#level(0);
+    const { sizes, unary, base } = this.#layout;
+    sizes.forEach((size, i) => {
+      root.counts[i] = size;
+      for (let a = 0; a < size; a++) {
+        root.lists[i]![a] = a;
+        root.costs[i]![a] = unary[i]![a]!;
+      }
+    });
+    this.#visit(0, Array.from(sizes.keys()), base);
+    return {
+      isWhole: !this.#isOver,
+      bound: Math.min(this.#stoppedAt, this.#leastOpen(), this.#pool.ceiling),
+      steps: this.#steps,
+    };
+  }
+
+  get #threshold(): number {
+    return this.#pool.ceiling - this.#control.tolerance;
+  }
+
+  #leastOpen(): number {
+    return this.#open.reduce((least, one) => Math.min(least, one));
+  }
+
+  #level(depth: number): Level {
+    this.#levels[depth] ??= {
+      counts: new Int32Array(this.#layout.sizes.length),
+      lists: this.#layout.sizes.map((size) => new Int32Array(size)),
+      costs: this.#layout.sizes.map((size) => new Float64Array(size)),
+      stars: this.#layout.sizes.map((size) => new Float64Array(size)),
+    };
+    return this.#levels[depth]!;
+  }
+
+  /** Searches below what is chosen; `certain` is what it costs at least, the rest left out. */
+  #visit(depth: number, open: readonly number[], certain: number): void {
+    if (++this.#steps % stepsBetween === 0 && this.#stops(certain)) return;
+    if (open.length === 0) {
+      this.#pool.add(costOf(this.#network, this.#values), this.#values);
+      return;
+    }
+    const restLeast = this.#rest?.bound(this.#values) ?? 0;
+    const level = this.#level(depth);
+    const next = this.#star(level, open, certain, restLeast);
+    if (next < 0) return;
+    const others = open.filter((j) => j !== next);
+    const stars = level.stars[next]!;
+    const list = level.lists[next]!;
+    const order = Array.from({ length: level.counts[next]! }, (_, x) => x);
+    order.sort((x, y) => stars[x]! - stars[y]!);
+    for (let k = 0; k < order.length; k++) {
+      const x = order[k]!;
+      if (stars[x]! + restLeast > this.#threshold) break;
+      const after = order[k + 1];
+      this.#open[depth] =
+        after === undefined ? Number.POSITIVE_INFINITY : stars[after]! + restLeast;
+      this.#choose(depth, next, list[x]!, x, others, certain);
+      if (this.#isOver) return;
+    }
+    this.#open[depth] = Number.POSITIVE_INFINITY;
+    this.#values[next] = -1;
+  }
+
+  /** Whether the search has been stopped; what it was at counts as open. */
+  #stops(certain: number): boolean {
+    this.#isOver ||= this.#control.isOver();
+    if (this.#isOver) this.#stoppedAt = Math.min(this.#stoppedAt, certain);
+    else this.#control.tell(this.#steps, Math.min(certain, this.#leastOpen(), this.#pool.ceiling));
+    return this.#isOver;
+  }
+
+  /**
+   * Bounds every value, drops those beyond the threshold, and returns the variable to branch on: one
+   * with a single value left, else the one with least slack. -1 where some variable is left with none.
+   */
+  #star(level: Level, open: readonly number[], certain: number, restLeast: number): number {
+    const { tables, sizes } = this.#layout;
+    const most = this.#threshold - restLeast;
+    let next = -1;
+    let leastSlack = Number.POSITIVE_INFINITY;
+    for (const i of open) {
+      const [list, costs, stars] = [level.lists[i]!, level.costs[i]!, level.stars[i]!];
+      const count = level.counts[i]!;
+      for (let x = 0; x < count; x++) stars[x] = certain + costs[x]!;
+      for (const j of open) {
+        const table = tables[i]![j];
+        if (table === undefined) continue;
+        addLeast(stars, list, count, most, table, sizes[j]!, level, j);
+      }
+      let kept = 0;
+      let slack = 0;
+      for (let x = 0; x < count; x++) {
+        const star = stars[x]!;
+        if (star > most) continue;
+        slack += most - star;
+        stars[kept] = star;
+        costs[kept] = costs[x]!;
+        list[kept++] = list[x]!;
+      }
+      level.counts[i] = kept;
+      if (kept === 0) return -1;
+      if (kept === 1) slack = -1;
+      if (slack < leastSlack) {
+        leastSlack = slack;
+        next = i;
+      }
+    }
+    return next;
+  }
+
+  /** Chooses value a of variable i, works out what is left for the others, and searches on. */
+  #choose(
+    depth: number,
+    i: number,
+    a: number,
+    x: number,
+    others: readonly number[],
+    certain: number,
+  ): void {
+    const level = this.#level(depth);
+    const below = this.#level(depth + 1);
+    const things = this.#things;
+    const pays = things === undefined ? 0 : things.take(i, a);
+    if (pays < never / 2) {
+      this.#values[i] = this.#layout.origin[i]![a]!;
+      const now = this.#narrow(level, below, i, a, others, certain + level.costs[i]![x]! + pays);
+      if (now < never / 2) this.#visit(depth + 1, others, now);
+    }
+    things?.giveBack(i, a);
+  }
+
+  /** Costs of the others' values once a is chosen; what is certain then, or `never` where none can be. */
+  #narrow(
+    level: Level,
+    below: Level,
+    i: number,
+    a: number,
+    others: readonly number[],
+    certain: number,
+  ): number {
+    const { tables, sizes } = this.#layout;
+    const things = this.#things;
+    let now = certain;
+    for (const j of others) {
+      const [list, costs] = [level.lists[j]!, level.costs[j]!];
+      const [listBelow, costsBelow] = [below.lists[j]!, below.costs[j]!];
+      const table = tables[i]![j];
+      const row = a * sizes[j]!;
+      const refunds = things?.refundsOf(j);
+      const count = level.counts[j]!;
+      let kept = 0;
+      let least = Number.POSITIVE_INFINITY;
+      for (let y = 0; y < count; y++) {
+        const b = list[y]!;
+        if (things?.isBarred(j, b)) continue;
+        let cost = costs[y]!;
+        if (table !== undefined) cost += table[row + b]!;
+        if (refunds !== undefined) cost -= refunds[b]!;
+        listBelow[kept] = b;
+        costsBelow[kept++] = cost;
+        if (cost < least) least = cost;
+      }
+      if (kept === 0) return never;
+      below.counts[j] = kept;
+      for (let y = 0; y < kept; y++) costsBelow[y]! -= least;
+      now += least;
+    }
+    const most = this.#threshold - now;
+    if (most < 0) return never;
+    for (const j of others) {
+      const [list, costs] = [below.lists[j]!, below.costs[j]!];
+      let kept = 0;
+      for (let y = 0; y < below.counts[j]!; y++) {
+        if (costs[y]! > most) continue;
+        list[kept] = list[y]!;
+        costs[kept++] = costs[y]!;
+      }
+      below.counts[j] = kept;
+    }
+    return now;
+  }
+}
+
+/** Adds to each star the least that variable j and its table must add. */
+function addLeast(
+  stars: Float64Array,
+  list: Int32Array,
+  count: number,
+  most: number,
+  table: Float32Array,
+  width: number,
+  level: Level,
+  j: number,
+): void {
+  const [others, costs] = [level.lists[j]!, level.costs[j]!];
+  const otherCount = level.counts[j]!;
+  for (let x = 0; x < count; x++) {
+    if (stars[x]! > most) continue;
+    const row = list[x]! * width;
+    let least = Number.POSITIVE_INFINITY;
+    for (let y = 0; y < otherCount; y++) {
+      const cost = table[row + others[y]!]! + costs[y]!;
+      if (cost < least) least = cost;
+    }
+    stars[x]! += least;
+  }
+}
