@@ -4,7 +4,7 @@
  *
  * In: a scene, and for every surface the finishes it may wear. Out: `costs(choice)`: the six costs
  * in halvings, choice[k] being the position of surface k's finish among its candidates. Pair
- * tables fill as they are first used. Contrast, sheen, nearly-same and steadiness are pair sums;
+ * tables are laid out and filled row by row as they are first used. Contrast, sheen, nearly-same and steadiness are pair sums;
  * accent is a leaf scorer over families; readiness counts bottles and the slowest part.
  */
 
@@ -16,7 +16,7 @@ import { type Family, familiesOf } from './seen/family.ts';
 import type { Scene } from './seen/scene.ts';
 import type { Worn } from './seen/worn.ts';
 import { type AccentBalance, accentBalance, paintedZones } from './six/accent.ts';
-import { contrastCost, type Reading, readingsOf, visibilityOf } from './six/contrast.ts';
+import { contrastCost, type Reading, readingsOf, readsWell } from './six/contrast.ts';
 import { type GroupPair, groupPairsOf, nearlySameCost } from './six/harmony.ts';
 import { readinessCost } from './six/readiness.ts';
 import {
@@ -62,8 +62,11 @@ export interface Terms extends TermsInput {
   wornBy(choice: ArrayLike<number>): Worn[];
 }
 
-/** Values kept per pair of candidates: four costs, and how well the reading reads (0–1). */
-const cellSize = 5;
+/**
+ * Values kept per pair of candidates: costs in halvings of contrast, sheen, nearly same and
+ * steadiness, and how well the reading reads (0–1).
+ */
+export const cellSize = 5;
 
 /** The terms of a scene and its candidates; what others of that scene have found may be handed in. */
 export function termsOf(
@@ -84,24 +87,24 @@ export function termsOf(
   );
   const painted = known?.painted ?? paintedZones(scene);
   const pairs = known?.pairs ?? pairTermsOf(scene, tonal, mustRead);
-  const tables = pairs.map(({ a, b }) =>
-    new Float64Array(candidates[a]!.length * candidates[b]!.length * cellSize).fill(Number.NaN),
+  const tables = pairs.map(({ a }) =>
+    candidates[a]!.map((): Float64Array | undefined => undefined),
   );
-  const fill = (k: number, ca: number, cb: number): void => {
+  const layRow = (k: number, ca: number): Float64Array => {
+    const row = new Float64Array(candidates[pairs[k]!.b]!.length * cellSize).fill(Number.NaN);
+    tables[k]![ca] = row;
+    return row;
+  };
+  const filled = new Float64Array(cellSize);
+  const fill = (row: Float64Array, k: number, ca: number, cb: number): void => {
     const pair = pairs[k]!;
     const one = candidates[pair.a]![ca]!.worn;
     const other = candidates[pair.b]![cb]!.worn;
     const isOneFamily = familyOf[pair.a]![ca] === familyOf[pair.b]![cb];
-    tables[k]!.set(
-      pairCosts(pair, one, other, isOneFamily),
-      (ca * candidates[pair.b]!.length + cb) * cellSize,
-    );
+    row.set(pairCosts(pair, one, other, isOneFamily, filled), cb * cellSize);
   };
   const byItself = candidates.map((list, at) =>
-    Float64Array.from(
-      list,
-      ({ worn }) => unclearedFlakeCost(scene, at, worn) + outOfPlaceCost(scene, at, worn),
-    ),
+    Float64Array.from(list, ({ worn }) => costByItself(scene, at, worn)),
   );
   const familyAt = new Int32Array(scene.surfaces.length);
   const readSum = new Float64Array(families.length);
@@ -123,17 +126,17 @@ export function termsOf(
       const pair = pairs[k]!;
       const ca = choice[pair.a]!;
       const cb = choice[pair.b]!;
-      const cell = (ca * candidates[pair.b]!.length + cb) * cellSize;
-      const table = tables[k]!;
-      if (Number.isNaN(table[cell]!)) fill(k, ca, cb);
-      into[0]! += table[cell]!;
-      into[2]! += table[cell + 1]!;
-      into[3]! += table[cell + 2]!;
-      into[4]! += table[cell + 3]!;
+      const cell = cb * cellSize;
+      const row = tables[k]![ca] ?? layRow(k, ca);
+      if (Number.isNaN(row[cell]!)) fill(row, k, ca, cb);
+      into[0]! += row[cell]!;
+      into[2]! += row[cell + 1]!;
+      into[3]! += row[cell + 2]!;
+      into[4]! += row[cell + 3]!;
       if (pair.reading !== undefined) {
         const family = familyAt[pair.reading.feature]!;
         if (family >= 0 && family !== familyAt[pair.reading.neighbour]!) {
-          readSum[family]! += pair.reading.weight * table[cell + 4]!;
+          readSum[family]! += pair.reading.weight * row[cell + 4]!;
           readWeight[family]! += pair.reading.weight;
         }
       }
@@ -160,8 +163,19 @@ export function termsOf(
   };
 }
 
-function pairCosts(pair: PairTerm, one: Worn, other: Worn, isOneFamily: boolean): Float64Array {
-  const cell = new Float64Array(cellSize);
+/** Cost in halvings, to the sheen score, of a finish on a surface whatever its neighbours wear. */
+export const costByItself = (scene: Scene, at: number, worn: Worn): number =>
+  unclearedFlakeCost(scene, at, worn) + outOfPlaceCost(scene, at, worn);
+
+/** What two surfaces cost under two finishes, written into the `cellSize` places of `cell`. */
+export function pairCosts(
+  pair: PairTerm,
+  one: Worn,
+  other: Worn,
+  isOneFamily: boolean,
+  cell: Float64Array,
+): Float64Array {
+  cell.fill(0);
   const { reading } = pair;
   if (reading !== undefined) {
     const isFeatureA = reading.feature === pair.a;
@@ -169,8 +183,7 @@ function pairCosts(pair: PairTerm, one: Worn, other: Worn, isOneFamily: boolean)
     const neighbour = isFeatureA ? other : one;
     cell[0] = contrastCost(reading, feature, neighbour);
     if (pair.delicate) cell[3] = steadinessCost(reading, feature, neighbour);
-    const v = visibilityOf(reading, feature, neighbour);
-    cell[4] = Math.min(1, Math.max(0, v - 1));
+    cell[4] = readsWell(reading, feature, neighbour);
   }
   if (pair.sheen !== undefined) cell[1] = sheenCost(pair.sheen, one, other, isOneFamily);
   if (pair.group !== undefined) cell[2] = nearlySameCost(pair.group, one, other);

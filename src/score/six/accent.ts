@@ -200,44 +200,63 @@ export function accentBalance(input: AccentInput, painted: Float64Array): Accent
     const reads = readsOf(family);
     accents.push({ ...showing, membership, reads, cost: accentCost(showing, reads) });
   }
-  const bodyEchoPercent = bodyEcho(scene, familyAt, bodyFamily, families, painted);
-  const noneCost = tonal ? noAccentTonal : bodyEchoPercent > 0 ? noAccentBodyEchoed : noAccentCost;
-  const isOneColour = families[bodyFamily]!.isLoud && wearsOneColour(scene, familyAt, bodyFamily);
+  const isLoud = families[bodyFamily]!.isLoud;
+  const bodyEchoPercent = isLoud
+    ? Math.max(
+        0,
+        ...carriedInPercents(scene, wearers.get(bodyFamily)!, painted).filter(countsAsCarriedIn),
+      )
+    : 0;
+  const noneCost = noAccentCostFor(tonal, bodyEchoPercent > 0);
+  const isOneColour = isLoud && wearsOneColour(scene, familyAt, bodyFamily);
   const count = accents.reduce((sum, accent) => sum + accent.membership, 0);
   const summed = accents.reduce((sum, accent) => sum + accent.membership * accent.cost, 0);
-  const cost =
-    (count >= 1 ? summed / count : summed + (1 - count) * noneCost) +
-    secondAccentCost * Math.min(1, Math.max(0, count - 1)) +
-    furtherAccentCost * Math.max(0, count - 2) +
-    (isOneColour ? oneColourCost : 0);
+  const cost = balanceCost(count, summed, noneCost, isOneColour);
   return { cost, accents, showings, count, noneCost, bodyEchoPercent, isOneColour };
 }
 
-/** Percent of the cabin or wheels the body's own loud colour takes, 0 where it does not count. */
-function bodyEcho(
+/** Cost in halvings of having no accent. */
+export const noAccentCostFor = (tonal: boolean, isBodyEchoed: boolean): number =>
+  tonal ? noAccentTonal : isBodyEchoed ? noAccentBodyEchoed : noAccentCost;
+
+/**
+ * Cost in halvings of a scheme from the sum of its accents' memberships and of their costs times
+ * membership.
+ */
+export const balanceCost = (
+  count: number,
+  summed: number,
+  noneCost: number,
+  isOneColour: boolean,
+): number =>
+  (count >= 1 ? summed / count : summed + (1 - count) * noneCost) +
+  secondAccentCost * Math.min(1, Math.max(0, count - 1)) +
+  furtherAccentCost * Math.max(0, count - 2) +
+  (isOneColour ? oneColourCost : 0);
+
+/** Percent of the cabin, and of the wheels, that these surfaces take; skin is left out. */
+export function carriedInPercents(
   scene: Scene,
-  familyAt: ArrayLike<number>,
-  bodyFamily: number,
-  families: readonly Family[],
+  surfaces: readonly number[],
   painted: Float64Array,
-): number {
-  if (!families[bodyFamily]!.isLoud) return 0;
+): number[] {
   const looks = scene.lookWeights.length;
-  const [least, most] = bodyEchoShare;
-  let best = 0;
-  for (const zone of [zones.indexOf('cabin'), zones.indexOf('wheels')]) {
+  return [zones.indexOf('cabin'), zones.indexOf('wheels')].map((zone) => {
     let area = 0;
-    scene.surfaces.forEach((surface, at) => {
-      if (familyAt[at] !== bodyFamily || surface.group === 'skin') return;
+    for (const at of surfaces) {
+      const surface = scene.surfaces[at]!;
+      if (surface.group === 'skin') continue;
       for (let k = 0; k < looks; k++) {
         area += scene.lookWeights[k]! * surface.zoneLookMm2[zone * looks + k]!;
       }
-    });
-    const percent = painted[zone]! > 0 ? (100 * area) / painted[zone]! : 0;
-    if (percent >= least && percent <= most) best = Math.max(best, percent);
-  }
-  return best;
+    }
+    return painted[zone]! > 0 ? (100 * area) / painted[zone]! : 0;
+  });
 }
+
+/** Whether so much of cabin or wheels counts as body colour carried in. */
+export const countsAsCarriedIn = (percent: number): boolean =>
+  percent >= bodyEchoShare[0] && percent <= bodyEchoShare[1];
 
 /** All but at most two features wear body's colour. */
 function wearsOneColour(scene: Scene, familyAt: ArrayLike<number>, bodyFamily: number): boolean {
@@ -248,5 +267,9 @@ function wearsOneColour(scene: Scene, familyAt: ArrayLike<number>, bodyFamily: n
     features++;
     if (familyAt[at] !== bodyFamily) others++;
   });
-  return features > oneColourFrom && others <= oneColourExceptions;
+  return areOneColour(features, others);
 }
+
+/** Whether so many features, so many of them in another colour than the body, read as one colour. */
+export const areOneColour = (features: number, others: number): boolean =>
+  features > oneColourFrom && others <= oneColourExceptions;

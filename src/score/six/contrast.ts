@@ -88,6 +88,10 @@ export function visibilityOf(reading: Reading, feature: Worn, neighbour: Worn): 
   return Math.max(byColour, sheenVisibility(feature, neighbour));
 }
 
+/** 0–1: how well a reading reads; from v 2 on it reads. */
+export const readsWell = (reading: Reading, feature: Worn, neighbour: Worn): number =>
+  Math.min(1, Math.max(0, visibilityOf(reading, feature, neighbour) - 1));
+
 /**
  * v that a difference in sheen alone is worth; 0 where it does not tell two surfaces apart.
  * Mirror-bright metal beside anything else reads by what it mirrors.

@@ -1,0 +1,100 @@
+/**
+ * Which combinations of the open choices are best? A build, its car's sight table and what is wanted
+ * in; the best rows out, exactly, or the best found and what nothing can beat where the search was
+ * stopped. The order is the sheet's: every row is scored again by it.
+ */
+import { bottlesToBuy } from '../build/bottles.ts';
+import type { Alternative, Build } from '../build/build.ts';
+import type { SightTable } from '../car/table.ts';
+import { InputError, shown } from '../ground/problem.ts';
+import type { Judged } from '../score/judged.ts';
+import { comparisonOf } from '../score/sheet.ts';
+import { scoreOfCost } from '../score/terms.ts';
+import type { Assigned } from './network.ts';
+import { problemOf, type RankingProblem } from './problem/problem.ts';
+import { refuseWhereNoneIsLeft } from './problem/refuse.ts';
+import type { RankedRow, Ranking, Wanted, Watch } from './ranking.ts';
+import { best, type Found } from './solve/solve.ts';
+
+/** Rows that can be asked for. */
+const mostRows = 1000;
+
+/**
+ * Ranks the combinations of a build. Throws `InputError` where there is nothing to rank, too much, or
+ * no combination that keeps the rules. A build laid out before may be handed in, to save that work.
+ */
+export function rankBuild(
+  build: Build,
+  sight: SightTable,
+  wanted: Wanted,
+  watch: Watch = {},
+  laidOut?: Judged,
+): Ranking {
+  checkCount(wanted.count);
+  const problem = problemOf(build, sight, wanted, laidOut);
+  const told = (found: Found): Ranking => rankingOf(problem, found);
+  const { isOver, tell } = watch;
+  const found = best(problem.network, {
+    count: wanted.count,
+    ...(isOver === undefined ? {} : { isOver: () => isOver() }),
+    ...(tell === undefined ? {} : { tell: (soFar: Found) => tell(told(soFar)) }),
+  });
+  if (found.isProved && found.best.length === 0) refuseWhereNoneIsLeft(build);
+  return told(found);
+}
+
+function checkCount(count: number): void {
+  if (Number.isInteger(count) && count >= 1 && count <= mostRows) return;
+  throw new InputError([
+    {
+      place: 'rows wanted',
+      found: shown(count),
+      expected: `a whole number from 1 to ${mostRows}`,
+      mend: 'Ask for as many rows as you want to look at.',
+    },
+  ]);
+}
+
+/** A ranking as it stands; its rows are scored when they are first looked at. */
+function rankingOf(problem: RankingProblem, { best: all, bound, isProved, steps }: Found): Ranking {
+  let rows: readonly RankedRow[] | undefined;
+  return {
+    open: problem.open,
+    combinations: problem.open.reduce(
+      (product, { candidates }) => product * BigInt(candidates.length),
+      1n,
+    ),
+    get rows() {
+      rows ??= rowsOf(problem, all);
+      return rows;
+    },
+    isProved,
+    atMost: scoreOfCost(bound),
+    steps,
+  };
+}
+
+/** Rows in the order of the sheet's overalls; level ones in the order they were found to have. */
+function rowsOf({ judged, choicesOf, assignmentOf }: RankingProblem, all: readonly Assigned[]) {
+  const named = all.map(({ values }, at): Alternative => {
+    const place = String(at + 1);
+    return { id: `rank-${place}`, name: place, choices: choicesOf(values) };
+  });
+  const build = { ...judged.build, alternatives: named };
+  const { alternatives } = comparisonOf(
+    { ...judged, build },
+    { ...judged.from.judging, withoutCloseness: true },
+  );
+  const order = [...alternatives.keys()].sort(
+    (one, other) => alternatives[other]!.overall - alternatives[one]!.overall || one - other,
+  );
+  return order.map((at, k): RankedRow => {
+    const place = String(k + 1);
+    const assignment = assignmentOf(all[at]!.values);
+    return {
+      choices: named[at]!.choices,
+      sheet: { ...alternatives[at]!, id: `rank-${place}`, letter: place, name: place },
+      toBuy: bottlesToBuy(judged.build, assignment),
+    };
+  });
+}
