@@ -5,45 +5,79 @@
  */
 import { type Draw, drawFrom } from '../../ground/draw.ts';
 import { costOf, type Network, never, summedCost } from '../network.ts';
+import { improveForest } from './blocks.ts';
 import type { Pool } from './pool.ts';
 
 const seed = 41;
 const mostRounds = 50;
 /** Beginnings where there are many assignments, and where there are few. */
-const manyBeginnings = 60;
+const manyBeginnings = 12;
 const fewBeginnings = 4;
 const fewAssignments = 1e5;
+/** Descents from near the best few, and how many variables are moved before each. */
+const kicks = 60;
+const kickedFrom = 3;
+const kickedVariables = 3;
+/** Forests moved in vain before one gives up. */
+const idleForests = 12;
 /** Values of one variable for which the rest is asked, cheapest sums first. */
 const mostAsked = 24;
 
-/** Descends from seeded beginnings, then looks round the best ones. */
+/** Descends from seeded beginnings, then looks round the best of them. */
 export function descend(network: Network, pool: Pool, isOver: () => boolean): void {
-  const { sizes } = network;
-  const assignments = sizes.reduce((product, size) => product * size, 1);
-  const beginnings = assignments > fewAssignments ? manyBeginnings : fewBeginnings;
+  const isMany = assignmentsOf(network) > fewAssignments;
+  const beginnings = isMany ? manyBeginnings : fewBeginnings;
   const draw = drawFrom(seed);
   const sums = sumsOf(network);
-  const values = new Int32Array(sizes.length);
+  const values = new Int32Array(network.sizes.length);
   for (let k = 0; k < beginnings && !isOver(); k++) {
-    begin(network, pool, values, draw, k);
+    for (let i = 0; i < values.length; i++) {
+      values[i] = k === 0 ? cheapestOf(network.unary[i]!) : draw.below(network.sizes[i]!);
+    }
     improve(network, sums, values);
     pool.add(costOf(network, values), values);
   }
-  if (assignments > fewAssignments) lookRound(network, pool, sums, isOver);
+  if (isMany) descendAgain(network, pool, isOver);
 }
 
-function begin({ sizes, unary }: Network, pool: Pool, values: Int32Array, draw: Draw, k: number) {
-  for (let i = 0; i < sizes.length; i++) {
-    values[i] = k === 0 ? cheapestOf(unary[i]!) : draw.below(sizes[i]!);
+/** Moves a few variables of the best ones found and descends again, then looks round the best. */
+export function descendAgain(network: Network, pool: Pool, isOver: () => boolean): void {
+  if (assignmentsOf(network) <= fewAssignments) return;
+  const draw = drawFrom(seed + 1);
+  const sums = sumsOf(network);
+  for (let k = 0; k < kicks && pool.best.length > 0 && !isOver(); k++) {
+    const values = pool.best[draw.below(Math.min(kickedFrom, pool.best.length))]!.values.slice();
+    for (let moved = 0; moved < kickedVariables; moved++) {
+      const i = draw.below(values.length);
+      values[i] = draw.below(network.sizes[i]!);
+    }
+    improve(network, sums, values);
+    pool.add(costOf(network, values), values);
   }
-  // Later ones begin near the best so far, three variables moved.
-  if (k <= manyBeginnings / 6 || pool.best.length === 0) return;
-  values.set(pool.best[draw.below(Math.min(3, pool.best.length))]!.values);
-  for (let moved = 0; moved < 3; moved++) {
-    const i = draw.below(sizes.length);
-    values[i] = draw.below(sizes[i]!);
+  moveForests(network, pool, sums, draw, isOver);
+  lookRound(network, pool, sums, isOver);
+}
+
+/** Moves random forests of variables of the best few together for as long as that mends them. */
+function moveForests(network: Network, pool: Pool, sums: Sums, draw: Draw, isOver: () => boolean) {
+  for (const { values: start } of pool.best.slice(0, kickedFrom)) {
+    const values = start.slice();
+    let cost = costOf(network, values);
+    for (let idle = 0; idle < idleForests && !isOver(); idle++) {
+      improveForest(network, values, draw);
+      improve(network, sums, values);
+      const now = costOf(network, values);
+      pool.add(now, values);
+      if (now < cost) {
+        cost = now;
+        idle = 0;
+      } else if (now > cost) values.set(pool.best[0]!.values);
+    }
   }
 }
+
+const assignmentsOf = ({ sizes }: Network): number =>
+  sizes.reduce((product, size) => product * size, 1);
 
 const cheapestOf = (costs: Float64Array): number =>
   costs.reduce((best, cost, a) => (cost < costs[best]! ? a : best), 0);

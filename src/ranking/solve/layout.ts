@@ -9,16 +9,18 @@
 import type { Network } from '../network.ts';
 
 export interface Layout {
+  /** Variables that are open, rising; whatever is told of others counts for nothing. */
+  readonly open: readonly number[];
   /** Part of the cost that every assignment has. */
-  base: number;
+  readonly base: number;
   /** Number of values of each variable that are alive. */
-  sizes: number[];
+  readonly sizes: readonly number[];
   /** Value of the network behind value a of variable i at [i][a]. */
-  origin: Int32Array[];
-  unary: Float64Array[];
+  readonly origin: readonly Int32Array[];
+  readonly unary: readonly Float64Array[];
   /** Costs of i with j at [i][j][a × sizes[j] + b]; undefined where they share no edge. */
-  tables: (Float32Array | undefined)[][];
-  /** Variables that share an edge with each. */
+  readonly tables: (Float32Array | undefined)[][];
+  /** Open variables that share an edge with each. */
   readonly neighbours: readonly (readonly number[])[];
   /** Share of each thing's cost that its users carry already. */
   readonly shares: Float64Array;
@@ -42,6 +44,7 @@ export function layoutOf(network: Network): Layout {
     Float64Array.from(costs, (cost, a) => cost + carried(i, a)),
   );
   return {
+    open: Array.from(sizes.keys()),
     base,
     sizes: [...sizes],
     origin: sizes.map((size) => Int32Array.from({ length: size }, (_, a) => a)),
@@ -50,6 +53,14 @@ export function layoutOf(network: Network): Layout {
     neighbours,
     shares,
   };
+}
+
+/** Values left of some open variables, and what they cost beside `certain`. */
+export interface Left {
+  /** The first `counts[i]` of `lists[i]` are alive, positions in the layout; costs at the same places. */
+  readonly counts: Int32Array;
+  readonly lists: readonly Int32Array[];
+  readonly costs: readonly Float64Array[];
 }
 
 function sharesOf({ things }: Network): Float64Array {

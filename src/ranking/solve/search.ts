@@ -6,16 +6,13 @@
  * the variable with least slack over its values is branched on, its values by rising bound.
  */
 import { costOf, type Network, never, type Rest } from '../network.ts';
-import type { Layout } from './layout.ts';
+import type { Layout, Left } from './layout.ts';
 import type { Pool } from './pool.ts';
+import { sweptWithin } from './sweep.ts';
 import { ThingsInUse } from './things.ts';
 
 /** Values alive at one depth, and what they cost beside what is certain. */
-interface Level {
-  readonly counts: Int32Array;
-  /** The first `counts[i]` are alive; costs stand at the same places. */
-  readonly lists: readonly Int32Array[];
-  readonly costs: readonly Float64Array[];
+interface Level extends Left {
   /** Star bounds, certain cost included. */
   readonly stars: readonly Float64Array[];
 }
@@ -39,83 +36,102 @@ export interface Searched {
 
 /** Steps between two looks at the clock. */
 const stepsBetween = 32;
+/** Down to this depth what is left is swept before it is searched, where it has so many pairs. */
+const deepestSwept = Number(process.env.DEEP ?? 1);
+const leastSwept = Number(process.env.LEAST ?? 2000);
+const sweepsWithin = Number(process.env.SW ?? 6);
+
+/** What all depths of one search share. */
+interface Shared {
+  readonly network: Network;
+  readonly pool: Pool;
+  readonly control: Control;
+  readonly things: ThingsInUse | undefined;
+  /** Value of each variable in the network, -1 while it is open. */
+  readonly values: Int32Array;
+  /** Least star among values not tried yet, by depth. */
+  readonly open: Float64Array;
+  steps: number;
+  isOver: boolean;
+  /** What the node at which the search was stopped cannot cost less than. */
+  stoppedAt: number;
+}
 
 /** Searches the whole layout; what is found goes into the pool. */
 export function search(network: Network, layout: Layout, pool: Pool, control: Control): Searched {
-  return new Search(network, layout, pool, control).run();
+  const { things, sizes } = network;
+  const shared: Shared = {
+    network,
+    pool,
+    control,
+    things: things && new ThingsInUse(network, layout.shares),
+    values: new Int32Array(sizes.length).fill(-1),
+    open: new Float64Array(sizes.length + 1).fill(Number.POSITIVE_INFINITY),
+    steps: 0,
+    isOver: false,
+    stoppedAt: Number.POSITIVE_INFINITY,
+  };
+  new Search(shared, layout, 0).run();
+  return {
+    isWhole: !shared.isOver,
+    bound: Math.min(shared.stoppedAt, leastOpen(shared), pool.ceiling),
+    steps: shared.steps,
+  };
 }
 
+const leastOpen = ({ open }: Shared): number => open.reduce((least, one) => Math.min(least, one));
+
+/** Search of one layout, `above` variables being chosen already. */
 class Search {
-  readonly #network: Network;
+  readonly #shared: Shared;
   readonly #layout: Layout;
-  readonly #pool: Pool;
-  readonly #control: Control;
+  readonly #above: number;
   readonly #rest: Rest | undefined;
   readonly #levels: Level[] = [];
-  /** Position of the chosen value of each variable in the layout, and its value in the network. */
-  readonly #values: Int32Array;
-  /** Least star among values not tried yet, by depth. */
-  readonly #open: Float64Array;
-  readonly #things: ThingsInUse | undefined;
-  #steps = 0;
-  #isOver = false;
-  #stoppedAt = Number.POSITIVE_INFINITY;
 
-  constructor(network: Network, layout: Layout, pool: Pool, control: Control) {
-    this.#network = network;
+  constructor(shared: Shared, layout: Layout, above: number) {
+    this.#shared = shared;
     this.#layout = layout;
-    this.#pool = pool;
-    this.#control = control;
-    this.#rest = network.rest;
-    this.#values = new Int32Array(layout.sizes.length).fill(-1);
-    this.#open = new Float64Array(layout.sizes.length + 1).fill(Number.POSITIVE_INFINITY);
-    this.#things = network.things === undefined ? undefined : new ThingsInUse(network, layout);
+    this.#above = above;
+    this.#rest = shared.network.rest;
   }
 
-  run(): Searched {
-    const root = this.#level(0);
-    const { sizes, unary, base } = this.#layout;
-    sizes.forEach((size, i) => {
-      root.counts[i] = size;
-      for (let a = 0; a < size; a++) {
-        root.lists[i]![a] = a;
-        root.costs[i]![a] = unary[i]![a]!;
+  run(): void {
+    const { open, sizes, unary, base } = this.#layout;
+    const top = this.#level(this.#above);
+    for (const i of open) {
+      top.counts[i] = sizes[i]!;
+      for (let a = 0; a < sizes[i]!; a++) {
+        top.lists[i]![a] = a;
+        top.costs[i]![a] = unary[i]![a]!;
       }
-    });
-    this.#visit(0, Array.from(sizes.keys()), base);
-    return {
-      isWhole: !this.#isOver,
-      bound: Math.min(this.#stoppedAt, this.#leastOpen(), this.#pool.ceiling),
-      steps: this.#steps,
-    };
+    }
+    this.#visit(this.#above, open, base);
   }
 
   get #threshold(): number {
-    return this.#pool.ceiling - this.#control.tolerance;
-  }
-
-  #leastOpen(): number {
-    return this.#open.reduce((least, one) => Math.min(least, one));
+    return this.#shared.pool.ceiling - this.#shared.control.tolerance;
   }
 
   #level(depth: number): Level {
-    this.#levels[depth] ??= {
+    this.#levels[depth - this.#above] ??= {
       counts: new Int32Array(this.#layout.sizes.length),
       lists: this.#layout.sizes.map((size) => new Int32Array(size)),
       costs: this.#layout.sizes.map((size) => new Float64Array(size)),
       stars: this.#layout.sizes.map((size) => new Float64Array(size)),
     };
-    return this.#levels[depth]!;
+    return this.#levels[depth - this.#above]!;
   }
 
   /** Searches below what is chosen; `certain` is what it costs at least, the rest left out. */
   #visit(depth: number, open: readonly number[], certain: number): void {
-    if (++this.#steps % stepsBetween === 0 && this.#stops(certain)) return;
+    const shared = this.#shared;
+    if (++shared.steps % stepsBetween === 0 && this.#stops(certain)) return;
     if (open.length === 0) {
-      this.#pool.add(costOf(this.#network, this.#values), this.#values);
+      shared.pool.add(costOf(shared.network, shared.values), shared.values);
       return;
     }
-    const restLeast = this.#rest?.bound(this.#values) ?? 0;
+    const restLeast = this.#rest?.bound(shared.values) ?? 0;
     const level = this.#level(depth);
     const next = this.#star(level, open, certain, restLeast);
     if (next < 0) return;
@@ -128,21 +144,25 @@ class Search {
       const x = order[k]!;
       if (stars[x]! + restLeast > this.#threshold) break;
       const after = order[k + 1];
-      this.#open[depth] =
+      shared.open[depth] =
         after === undefined ? Number.POSITIVE_INFINITY : stars[after]! + restLeast;
       this.#choose(depth, next, list[x]!, x, others, certain);
-      if (this.#isOver) return;
+      if (shared.isOver) return;
     }
-    this.#open[depth] = Number.POSITIVE_INFINITY;
-    this.#values[next] = -1;
+    shared.open[depth] = Number.POSITIVE_INFINITY;
+    shared.values[next] = -1;
   }
 
   /** Whether the search has been stopped; what it was at counts as open. */
   #stops(certain: number): boolean {
-    this.#isOver ||= this.#control.isOver();
-    if (this.#isOver) this.#stoppedAt = Math.min(this.#stoppedAt, certain);
-    else this.#control.tell(this.#steps, Math.min(certain, this.#leastOpen(), this.#pool.ceiling));
-    return this.#isOver;
+    const shared = this.#shared;
+    shared.isOver ||= shared.control.isOver();
+    if (shared.isOver) shared.stoppedAt = Math.min(shared.stoppedAt, certain);
+    else {
+      const bound = Math.min(certain, leastOpen(shared), shared.pool.ceiling);
+      shared.control.tell(shared.steps, bound);
+    }
+    return shared.isOver;
   }
 
   /**
@@ -195,14 +215,41 @@ class Search {
   ): void {
     const level = this.#level(depth);
     const below = this.#level(depth + 1);
-    const things = this.#things;
-    const pays = things === undefined ? 0 : things.take(i, a);
+    const { things, values } = this.#shared;
+    const value = this.#layout.origin[i]![a]!;
+    const pays = things === undefined ? 0 : things.take(i, value);
     if (pays < never / 2) {
-      this.#values[i] = this.#layout.origin[i]![a]!;
+      values[i] = value;
       const now = this.#narrow(level, below, i, a, others, certain + level.costs[i]![x]! + pays);
-      if (now < never / 2) this.#visit(depth + 1, others, now);
+      if (now < never / 2) this.#goOn(depth + 1, others, now);
     }
-    things?.giveBack(i, a);
+    things?.giveBack(i, value);
+  }
+
+  /** Searches what is left below; where that is much, as a layout of its own, swept first. */
+  #goOn(depth: number, open: readonly number[], certain: number): void {
+    const below = this.#level(depth);
+    if (!this.#isMuch(depth, open, below)) {
+      this.#visit(depth, open, certain);
+      return;
+    }
+    const { control, values } = this.#shared;
+    const restLeast = this.#rest?.bound(values) ?? 0;
+    const within = sweptWithin(this.#layout, open, below, certain, {
+      threshold: () => this.#threshold - restLeast,
+      isOver: control.isOver,
+      mostSweeps: sweepsWithin,
+    });
+    if (within !== undefined) new Search(this.#shared, within, depth).run();
+  }
+
+  /** Whether there is so much left that sweeping it first pays. */
+  #isMuch(depth: number, open: readonly number[], { counts }: Level): boolean {
+    if (depth > deepestSwept || open.length < 3) return false;
+    let cells = 0;
+    for (const i of open)
+      for (const j of this.#layout.neighbours[i]!) cells += counts[i]! * counts[j]!;
+    return cells > leastSwept;
   }
 
   /** Costs of the others' values once a is chosen; what is certain then, or `never` where none can be. */
@@ -215,11 +262,12 @@ class Search {
     certain: number,
   ): number {
     const { tables, sizes } = this.#layout;
-    const things = this.#things;
+    const { things } = this.#shared;
     let now = certain;
     for (const j of others) {
       const [list, costs] = [level.lists[j]!, level.costs[j]!];
       const [listBelow, costsBelow] = [below.lists[j]!, below.costs[j]!];
+      const origin = this.#layout.origin[j]!;
       const table = tables[i]![j];
       const row = a * sizes[j]!;
       const refunds = things?.refundsOf(j);
@@ -228,10 +276,10 @@ class Search {
       let least = Number.POSITIVE_INFINITY;
       for (let y = 0; y < count; y++) {
         const b = list[y]!;
-        if (things?.isBarred(j, b)) continue;
+        if (things?.isBarred(j, origin[b]!)) continue;
         let cost = costs[y]!;
         if (table !== undefined) cost += table[row + b]!;
-        if (refunds !== undefined) cost -= refunds[b]!;
+        if (refunds !== undefined) cost -= refunds[origin[b]!]!;
         listBelow[kept] = b;
         costsBelow[kept++] = cost;
         if (cost < least) least = cost;

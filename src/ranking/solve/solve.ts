@@ -4,11 +4,11 @@
  * kept. Stopped early, it says what nothing can cost less than.
  */
 import { type Assigned, type Network, never } from '../network.ts';
-import { descend } from './descend.ts';
+import { descend, descendAgain } from './descend.ts';
 import { layoutOf } from './layout.ts';
 import { Pool } from './pool.ts';
-import { search } from './search.ts';
-import { sweep } from './sweep.ts';
+import { type Control, search } from './search.ts';
+import { swept } from './sweep.ts';
 
 /** What is asked, and how the work is watched. */
 export interface Asked {
@@ -31,6 +31,9 @@ export interface Found {
   readonly steps: number;
 }
 
+const mostSweeps = 40;
+/** Looks at the clock before a first dive ends. */
+const diveSteps = Number(process.env.DIVE ?? 2);
 /** Half a thousandth of a point of a score of 100 whose costs halve it 1.4 times each. */
 const usualTolerance = 5e-6;
 
@@ -46,13 +49,20 @@ export function best(network: Network, asked: Asked): Found {
   if (network.sizes.some((size) => size === 0)) return found(never, true, 0);
   descend(network, pool, isOver);
   asked.tell?.(found(network.base, false, 0));
-  const layout = layoutOf(network);
-  if (!sweep(layout, () => pool.ceiling - tolerance, isOver)) return found(never, true, 0);
-  asked.tell?.(found(layout.base, false, 0));
-  const { isWhole, bound, steps } = search(network, layout, pool, {
+  const sweeping = { threshold: () => pool.ceiling - tolerance, isOver, mostSweeps };
+  const first = swept(layoutOf(network), sweeping);
+  if (first === undefined) return found(never, true, 0);
+  const control: Control = {
     tolerance,
     isOver,
-    tell: (now, open) => asked.tell?.(found(open, false, now)),
-  });
+    tell: (steps, open) => asked.tell?.(found(open, false, steps)),
+  };
+  // Swept costs lead a first dive near the best; a lower ceiling then makes all that follows shorter.
+  let left = diveSteps;
+  search(network, first, pool, { ...control, isOver: () => isOver() || left-- < 0 });
+  descendAgain(network, pool, isOver);
+  const layout = swept(first, sweeping);
+  if (layout === undefined) return found(never, true, 0);
+  const { isWhole, bound, steps } = search(network, layout, pool, control);
   return found(isWhole ? never : bound, isWhole, steps);
 }

@@ -1,6 +1,5 @@
 /** Which things are used by what is chosen, what does their first use still cost, and what do limits bar? */
 import { type Limit, type Network, never } from '../network.ts';
-import type { Layout } from './layout.ts';
 
 export class ThingsInUse {
   readonly #cost: Float64Array;
@@ -9,10 +8,10 @@ export class ThingsInUse {
   readonly #limits: readonly Limit[];
   /** How many more things each limit allows. */
   readonly #room: Int32Array;
-  /** Things used by value a of the layout at [i][a]. */
+  /** Things used by value a of variable i at [i][a]. */
   readonly #usedBy: readonly (readonly (readonly number[])[])[];
   /** Values of variable j that use thing t at [t][j]. */
-  readonly #users: readonly (readonly (readonly number[])[])[];
+  readonly #users: readonly (readonly number[][])[];
   /** What values of variable j get back for things just taken, at [j][b]. */
   readonly #refunds: readonly Float64Array[];
   #isRefunding = false;
@@ -21,10 +20,10 @@ export class ThingsInUse {
   /** Things whose first use is the latest choice, by depth of choice. */
   readonly #taken: number[][] = [];
 
-  constructor(network: Network, layout: Layout) {
+  constructor(network: Network, shares: Float64Array) {
     const { cost, usedBy, always, limits } = network.things!;
     this.#cost = cost;
-    this.#shares = layout.shares;
+    this.#shares = shares;
     this.#uses = new Int32Array(cost.length);
     for (const thing of always) this.#uses[thing] = 1;
     this.#limits = limits;
@@ -32,11 +31,14 @@ export class ThingsInUse {
       limits,
       ({ counts, most }) => most - always.reduce((sum, thing) => sum + counts[thing]!, 0),
     );
-    this.#usedBy = layout.origin.map((origin, i) => Array.from(origin, (a) => usedBy[i]![a]!));
-    this.#users = Array.from(cost, (_, thing) =>
-      this.#usedBy.map((values) => values.flatMap((used, b) => (used.includes(thing) ? [b] : []))),
-    );
-    this.#refunds = layout.sizes.map((size) => new Float64Array(size));
+    this.#usedBy = usedBy;
+    this.#users = Array.from(cost, () => usedBy.map((): number[] => []));
+    usedBy.forEach((values, i) => {
+      values.forEach((used, a) => {
+        for (const thing of used) this.#users[thing]![i]!.push(a);
+      });
+    });
+    this.#refunds = network.sizes.map((size) => new Float64Array(size));
     this.#mostUsed = Math.max(0, ...this.#usedBy.flat().map((used) => used.length));
   }
 
