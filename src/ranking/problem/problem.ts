@@ -11,7 +11,7 @@ import { isOpen } from '../../build/build.ts';
 import { addDays } from '../../build/date.ts';
 import type { SightTable } from '../../car/table.ts';
 import { type Judged, type Judging, judgeAgain } from '../../score/judged.ts';
-import { type Network, never, type Rest } from '../network.ts';
+import { type Network, never, type Rest, type Things } from '../network.ts';
 import { Draft } from './draft.ts';
 import { checkBuild, checkCells, domainsLeft, refuseWhereNoneIsLeft } from './refuse.ts';
 import { restOf } from './rest.ts';
@@ -57,7 +57,8 @@ export function problemOf(
     refuseWhereNoneIsLeft(build);
   }
   const things = thingsOf(judged, variables, shares);
-  const { sizes, base, unary, edges } = draft;
+  const { sizes, unary, edges } = draft;
+  const base = draft.base + paidAnyway(things);
   const network: Network = {
     sizes,
     base,
@@ -68,6 +69,9 @@ export function problemOf(
   };
   return { network, judged, variables, ...waysBack(judged.build, variables) };
 }
+
+const paidAnyway = (things: Things | undefined): number =>
+  things?.always.reduce((sum, thing) => sum + things.cost[thing]!, 0) ?? 0;
 
 /** Cells of the tables that pairs of variables would take. */
 function cellsOf({ terms }: Judged, { of, sizes }: Variables, shares: Shares): number {
