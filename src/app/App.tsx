@@ -23,6 +23,16 @@ const Rules = later('The rules', async () => (await import('./rules/Rules.tsx'))
 const RackArea = later('The rack', async () => (await import('./rack/RackArea.tsx')).RackArea, {
   meanwhile: 'The spoons are on their way.',
 });
+const RankingArea = later(
+  'The ranking',
+  async () => (await import('./ranking/RankingArea.tsx')).RankingArea,
+  { meanwhile: 'The ranking is on its way.' },
+);
+const titles = {
+  bench: { id: 'parts-title', name: 'To the part table' },
+  rack: { id: 'rack-title', name: 'To the rack' },
+  ranking: { id: 'ranking-title', name: 'To the ranking' },
+} as const;
 
 /** Told once it has been drawn: work that the page cannot draw never replaces work it can. */
 function Drawn() {
@@ -58,16 +68,15 @@ export function App() {
       ref={(page) => page?.style.setProperty('--count', String(Math.max(1, staged)))}
     >
       <Grains />
-      <a className="skip" href={area === 'rack' ? '#rack-title' : '#parts-title'}>
-        {area === 'rack' ? 'To the rack' : 'To the part table'}
+      <a className="skip" href={`#${titles[area].id}`}>
+        {titles[area].name}
       </a>
       <Head />
       <Notices />
       <main>
         <Cars />
-        {area === 'rack' ? (
-          <RackArea />
-        ) : (
+        {area === 'rack' ? <RackArea /> : area === 'ranking' ? <RankingArea /> : null}
+        {area === 'bench' ? (
           <>
             <Standing />
             <PartTable />
@@ -75,7 +84,7 @@ export function App() {
 
             <Sheets />
           </>
-        )}
+        ) : null}
       </main>
       <Chooser />
       <Overlays />

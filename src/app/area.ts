@@ -1,10 +1,10 @@
 /**
- * What lies beneath the cars: the bench (part table, rules, score sheets) or the rack. Kept out of
- * the undo history.
+ * What lies beneath the cars: the bench (part table, rules, score sheets), the rack or the ranking.
+ * Kept out of the undo history.
  */
 import { create } from 'zustand';
 
-export type Area = 'bench' | 'rack';
+export type Area = 'bench' | 'rack' | 'ranking';
 
 interface Shown {
   readonly area: Area;
@@ -12,5 +12,5 @@ interface Shown {
 
 export const useArea = create<Shown>()(() => ({ area: 'bench' }));
 
-/** Lays out the bench or the rack beneath the cars. */
+/** Lays out one of them beneath the cars. */
 export const goTo = (area: Area): void => useArea.setState({ area });

@@ -41,7 +41,7 @@ export function Cars() {
   const stage = useRef<HTMLDivElement>(null);
   useCompact(
     stage,
-    useArea(({ area }) => area === 'rack'),
+    useArea(({ area }) => area !== 'bench'),
   );
   const view = car.views.find(({ id }) => id === place) ?? car.views[0];
   const isBeside = useSyncExternalStore(onBeside, () => beside.matches);

@@ -50,6 +50,7 @@ export function Head() {
 const areas: readonly { readonly area: Area; readonly name: string }[] = [
   { area: 'bench', name: 'Bench' },
   { area: 'rack', name: 'Rack' },
+  { area: 'ranking', name: 'Ranking' },
 ];
 
 /** What lies beneath the cars. */

@@ -3,10 +3,11 @@
  * what they leave of the open choices, and where they cannot hold together.
  */
 import { memo, useEffect, useMemo, useRef, useState } from 'react';
-import type { Build } from '../../build/build.ts';
+import { type Build, isOpen } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
 import type { SightTable } from '../../car/table.ts';
 import { useAfterwards } from '../afterwards.ts';
+import { goTo } from '../area.ts';
 import { ruleFactsOf } from '../sheet/compared.ts';
 import { useWork } from '../store.ts';
 import { Clash } from './Clash.tsx';
@@ -115,6 +116,11 @@ const RuleSection = memo(function RuleSection({ build, sight }: RuleSectionProps
             Add a rule
           </button>
         )}
+        {build.parts.some((part) => isOpen(part) && !part.absent) ? (
+          <button type="button" className="button rule-rank" onClick={() => goTo('ranking')}>
+            Rank every combination
+          </button>
+        ) : null}
       </div>
     </section>
   );

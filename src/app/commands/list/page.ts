@@ -20,15 +20,12 @@ export function pageCommands(): Command[] {
       ? []
       : [{ id: 'redo', name: 'Redo', keys: keyNames.redo, also: 'again', run: redo }]),
   ];
-  const isRack = useArea.getState().area === 'rack';
+  const here = useArea.getState().area;
   return [
     ...steps.map((step): Command => ({ ...step, kind: 'work' })),
-    page(
-      isRack ? 'bench' : 'rack',
-      isRack ? 'Back to the bench' : 'Go to the rack',
-      'finishes paints spoons drawer area shelf table',
-      () => goTo(isRack ? 'bench' : 'rack'),
-    ),
+    ...areas
+      .filter(({ id }) => id !== here)
+      .map(({ id, name, also }) => page(id, name, also, () => goTo(id))),
     page('stage', 'Go to the cars', 'top stage', goToStage),
     page('parts', 'Go to the parts', 'table', () => goToHeading('parts-title')),
     page('rules', 'Go to the rules', '', () => goToHeading('rules-title')),
@@ -66,6 +63,17 @@ export function pageCommands(): Command[] {
     build('builds', 'All builds', 'open other recent kept', () => lay({ kind: 'builds' })),
   ];
 }
+
+/** What lies beneath the cars. */
+const areas = [
+  { id: 'bench', name: 'Back to the bench', also: 'table area' },
+  { id: 'rack', name: 'Go to the rack', also: 'finishes paints spoons drawer area shelf' },
+  {
+    id: 'ranking',
+    name: 'Rank every combination, best first',
+    also: 'ranking best order search find area all possible',
+  },
+] as const;
 
 const page = (id: string, name: string, also: string, run: () => void): Command => ({
   id,

@@ -19,8 +19,15 @@ import {
 } from './balance.ts';
 import './weights.css';
 
-/** The panel; `sheets` are those of the alternatives being compared. */
-export function Weights({ sheets }: { sheets: readonly ScoreSheet[] }) {
+interface WeightsProps {
+  /** Those of the alternatives being compared. */
+  readonly sheets: readonly ScoreSheet[];
+  /** Open from the start; else on windows where it has room. */
+  readonly isUnfolded?: boolean;
+}
+
+/** The panel. */
+export function Weights({ sheets, isUnfolded = isRoomy() }: WeightsProps) {
   const { weights } = useWork().build;
   const [refused, setRefused] = useState<ScoreKey>();
   const set = (key: ScoreKey, times: number): void => {
@@ -32,7 +39,7 @@ export function Weights({ sheets }: { sheets: readonly ScoreSheet[] }) {
   const now = [...sheets].sort((one, other) => other.overall - one.overall);
   const isSameOrder = now.map(({ letter }) => letter).join(', ') === letters;
   return (
-    <details className="weights" open={isRoomy()}>
+    <details className="weights" open={isUnfolded}>
       <summary>
         <h3>What matters to you</h3>
       </summary>

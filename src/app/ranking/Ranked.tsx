@@ -1,0 +1,142 @@
+/**
+ * The best combinations in rows: a table where there is room for a column a part, else a card each.
+ * A finish that the row above does not wear stands out by its weight and its handle.
+ */
+import { useMemo, useSyncExternalStore } from 'react';
+import { type Build, finishesByRef, letterOf, type OpenPart } from '../../build/build.ts';
+import { whyAbove } from '../../ranking/answer/why.ts';
+import { toBuySentence } from '../../ranking/answer/words.ts';
+import type { RankedRow, Ranking } from '../../ranking/ranking.ts';
+import { scrollable } from '../pieces/scrollable.ts';
+import { useWork } from '../store.ts';
+import { Hold } from './Hold.tsx';
+import { canWear, placesBySign, signOfChoices } from './put.ts';
+import { heldIn, partsWithChoice, type Question } from './question.ts';
+import { type Cell, RowCard, RowLines, type RowProps } from './Row.tsx';
+import './rows.css';
+
+/** Where a column for each part has room. */
+const roomy = matchMedia('(min-width: 60.01em)');
+const onRoomy = (tell: () => void): (() => void) => {
+  roomy.addEventListener('change', tell);
+  return () => roomy.removeEventListener('change', tell);
+};
+
+interface RankedProps {
+  readonly question: Question;
+  readonly ranking: Ranking;
+  readonly isStale: boolean;
+}
+
+/** All rows. */
+export function Ranked({ question, ranking, isStale }: RankedProps) {
+  const isRoomy = useSyncExternalStore(onRoomy, () => roomy.matches);
+  const columns = useMemo(() => partsWithChoice(question.build), [question.build]);
+  const rows = useRows(question, ranking, columns);
+  if (rows.length === 0) return null;
+  const holds = columns.map((part) => <Hold key={part.id} part={part} build={question.build} />);
+  const className = isStale ? 'ranking-strip is-stale' : 'ranking-strip';
+  if (!isRoomy) {
+    return (
+      <div className={className}>
+        <details className="ranking-holds">
+          <summary>Hold a part at one finish</summary>
+          <div className="fields">{holds}</div>
+        </details>
+        <ol className="ranking-cards" aria-label="The best combinations">
+          {rows.map((row) => (
+            <RowCard key={row.number} {...row} />
+          ))}
+        </ol>
+      </div>
+    );
+  }
+  return (
+    <div className={className} {...scrollable('The best combinations')}>
+      <table className="ranking-table" style={{ minInlineSize: `${18 + columns.length * 7}rem` }}>
+        <colgroup>
+          <col className="ranking-col-number" />
+          <col className="ranking-col-overall" />
+          {columns.map(({ id }) => (
+            <col key={id} />
+          ))}
+          <col className="ranking-col-put" />
+        </colgroup>
+        <thead>
+          <tr>
+            <th scope="col" className="ranking-head is-first">
+              Place
+            </th>
+            <th scope="col" className="ranking-head">
+              Overall
+            </th>
+            {columns.map((part, at) => (
+              <th key={part.id} scope="col" className="ranking-head">
+                {holds[at]}
+              </th>
+            ))}
+            <th scope="col" className="ranking-head">
+              <span className="unseen">On the stage</span>
+            </th>
+          </tr>
+        </thead>
+        {rows.map((row) => (
+          <RowLines key={row.number} {...row} />
+        ))}
+      </table>
+    </div>
+  );
+}
+
+function useRows(
+  { build: asked, held }: Question,
+  { rows }: Ranking,
+  columns: readonly OpenPart[],
+): RowProps[] {
+  const { build } = useWork();
+  const here = useMemo(() => heldIn(asked, held), [asked, held]);
+  const places = useMemo(() => placesBySign(build), [build]);
+  const finishes = finishesByRef(asked);
+  const { light } = asked.viewing;
+  return rows.map((row, at): RowProps => {
+    const choices = { ...here, ...row.choices };
+    const above = rows[at - 1];
+    const place = places.get(signOfChoices(build, choices));
+    return {
+      number: at + 1,
+      row,
+      cells: columns.map((part): Cell => {
+        const ref = choices[part.id];
+        return {
+          part: part.id,
+          name: part.name,
+          finish: finishes.get(ref ?? ''),
+          isNew: above === undefined || ref !== { ...here, ...above.choices }[part.id],
+        };
+      }),
+      light,
+      letter: place === undefined ? undefined : letterOf(place),
+      standsAs: place === undefined ? undefined : build.alternatives[place]?.id,
+      choices,
+      canStand: canWear(build, choices),
+      told: toldOf(asked, row, rows[at + 1]),
+    };
+  });
+}
+
+/** Why a row stands above the next, as long as these two are neighbours. */
+const reasons = new WeakMap<RankedRow, { readonly next: RankedRow; readonly sentence: string }>();
+
+function reasonFor(build: Build, row: RankedRow, next: RankedRow): string {
+  const known = reasons.get(row);
+  if (known?.next === next) return known.sentence;
+  const { sentence } = whyAbove(build, row, next);
+  reasons.set(row, { next, sentence });
+  return sentence;
+}
+
+/** What is said of a row beneath its spoons. */
+const toldOf = (build: Build, row: RankedRow, next: RankedRow | undefined): string[] => [
+  ...(next === undefined ? [] : [reasonFor(build, row, next)]),
+  toBuySentence(build, row),
+];

@@ -1,0 +1,27 @@
+/** Why nothing can be ranked, and the ways to what would mend it. */
+import type { Problem } from '../../ground/problem.ts';
+import { goToHeading } from '../commands/go.ts';
+import { lay } from '../overlay/overlay.ts';
+
+/** A box in the place of the rows. */
+export const Refused = ({ problems }: { problems: readonly Problem[] }) => (
+  <section className="clash ranking-refused" aria-labelledby="ranking-refused">
+    <h3 id="ranking-refused">Nothing can be ranked as it stands</h3>
+    <ul>
+      {problems.map(({ place, found, expected, mend }) => (
+        <li key={`${place} ${found}`}>
+          {place === '' ? null : <b>{place}: </b>}
+          found {found}; expected {expected}. {mend}
+        </li>
+      ))}
+    </ul>
+    <div className="buttons">
+      <button type="button" className="button" onClick={() => goToHeading('rules-title')}>
+        To the rules
+      </button>
+      <button type="button" className="button" onClick={() => lay({ kind: 'parts', asks: 'open' })}>
+        To the open parts…
+      </button>
+    </div>
+  </section>
+);

@@ -1,0 +1,140 @@
+/**
+ * Where does the search stand? One at a time, in a worker that is ended when it is stopped, so that
+ * stopping takes no time and the page never waits. What was found stays until something better has
+ * come. Kept out of the undo history; goes on while the builder looks at something else.
+ */
+import { create } from 'zustand';
+import type { FinishRef } from '../../build/build.ts';
+import type { Problem } from '../../ground/problem.ts';
+import type { Ranking } from '../../ranking/ranking.ts';
+import { useBench } from '../store.ts';
+import { type Held, isSameQuestion, isSmall, type Question, withHeld } from './question.ts';
+import type { Told, ToSearch } from './searching.ts';
+
+/** A ranking and the question it answers. */
+interface Answer {
+  readonly question: Question;
+  readonly ranking: Ranking;
+}
+
+type End = 'found' | 'stopped' | 'refused' | 'failed';
+
+interface Search {
+  /** Rows wanted. */
+  readonly count: number;
+  /** Only plainly different ones. */
+  readonly isDifferent: boolean;
+  readonly held: Held;
+  /** What is being searched for. */
+  readonly running: Question | undefined;
+  /** What was asked last, and how that ended. */
+  readonly last: { readonly question: Question; readonly end: End } | undefined;
+  readonly answer: Answer | undefined;
+  /** Why nothing could be ranked. */
+  readonly problems: readonly Problem[];
+}
+
+const nothing = {
+  held: {},
+  running: undefined,
+  last: undefined,
+  answer: undefined,
+  problems: [],
+} as const;
+
+export const useSearch = create<Search>()(() => ({ ...nothing, count: 10, isDifferent: false }));
+
+/** Holds a part at one finish, or lets it go. */
+export const hold = (part: string, ref: FinishRef | undefined): void =>
+  useSearch.setState(({ held: { [part]: _, ...others } }) => ({
+    held: ref === undefined ? others : { ...others, [part]: ref },
+  }));
+
+let worker: Worker | undefined;
+/** The newest question that came while a short search was on, such as at every step of a slider. */
+let waiting: Question | undefined;
+
+function ended(): void {
+  worker?.terminate();
+  worker = undefined;
+  waiting = undefined;
+}
+
+/** Searches for an answer, in the place of any other search. */
+export function startSearch(question: Question): void {
+  const { running } = useSearch.getState();
+  if (running !== undefined) {
+    if (isSmall(running.build, running.held)) {
+      waiting = question;
+      return;
+    }
+    ended();
+  }
+  useSearch.setState({ running: question, problems: [] });
+  worker ??= startWorker();
+  const { build, sight, wanted, held } = question;
+  const toSearch: ToSearch = { build: withHeld(build, held), sight, wanted };
+  worker.postMessage(toSearch);
+}
+
+/** Ends the search at once; what has been found stays. */
+export function stopSearch(): void {
+  const { running } = useSearch.getState();
+  if (running === undefined) return;
+  ended();
+  useSearch.setState({ running: undefined, last: { question: running, end: 'stopped' } });
+}
+
+function startWorker(): Worker {
+  const started = new Worker(new URL('./searching.ts', import.meta.url), { type: 'module' });
+  started.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+    if (started === worker) hear(data);
+  });
+  started.addEventListener('error', () => {
+    if (started !== worker) return;
+    const { running } = useSearch.getState();
+    ended();
+    if (running === undefined) return;
+    useSearch.setState({ running: undefined, last: { question: running, end: 'failed' } });
+  });
+  return started;
+}
+
+function hear(told: Told): void {
+  const { running: question } = useSearch.getState();
+  if (question === undefined) return;
+  if (told.kind === 'so-far') {
+    useSearch.setState({ answer: { question, ranking: told.ranking } });
+  } else if (told.kind === 'found') {
+    useSearch.setState({
+      running: undefined,
+      last: { question, end: 'found' },
+      answer: { question, ranking: told.ranking },
+    });
+  } else {
+    useSearch.setState({
+      running: undefined,
+      last: { question, end: 'refused' },
+      answer: undefined,
+      problems: told.problems,
+    });
+  }
+  if (told.kind === 'so-far') return;
+  const next = waiting;
+  waiting = undefined;
+  if (next !== undefined) startSearch(next);
+}
+
+/** Whether this is being searched for, or was asked last. */
+export function isAsked(question: Question): boolean {
+  const { running, last } = useSearch.getState();
+  const latest = waiting ?? running ?? last?.question;
+  return latest !== undefined && isSameQuestion(latest, question);
+}
+
+useBench.subscribe((now, before) => {
+  // Other work has other parts.
+  if (now.work?.key === before.work?.key) return;
+  ended();
+  useSearch.setState(nothing);
+});
