@@ -74,7 +74,7 @@ function rankingOf(problem: RankingProblem, { best: all, bound, isProved, steps 
   };
 }
 
-/** Rows in the order of the sheet's overalls; level ones in the order they were found to have. */
+/** Rows in the order of the sheet's overalls; level ones in the order of candidates. */
 function rowsOf({ judged, choicesOf, assignmentOf }: RankingProblem, all: readonly Assigned[]) {
   const named = all.map(({ values }, at): Alternative => {
     const place = String(at + 1);
@@ -86,7 +86,9 @@ function rowsOf({ judged, choicesOf, assignmentOf }: RankingProblem, all: readon
     { ...judged.from.judging, withoutCloseness: true },
   );
   const order = [...alternatives.keys()].sort(
-    (one, other) => alternatives[other]!.overall - alternatives[one]!.overall || one - other,
+    (one, other) =>
+      alternatives[other]!.overall - alternatives[one]!.overall ||
+      inOrder(all[one]!.values, all[other]!.values),
   );
   return order.map((at, k): RankedRow => {
     const place = String(k + 1);
@@ -97,4 +99,10 @@ function rowsOf({ judged, choicesOf, assignmentOf }: RankingProblem, all: readon
       toBuy: bottlesToBuy(judged.build, assignment),
     };
   });
+}
+
+/** Which of two assignments has the earlier value where they first differ. */
+function inOrder(one: Int32Array, other: Int32Array): number {
+  const at = one.findIndex((value, i) => value !== other[i]);
+  return at < 0 ? 0 : one[at]! - other[at]!;
 }
