@@ -4,16 +4,18 @@
  */
 import { useMemo, useSyncExternalStore } from 'react';
 import { type Build, finishesByRef, letterOf, type OpenPart } from '../../build/build.ts';
+import { nextSentence } from '../../ranking/answer/sure.ts';
 import { whyAbove } from '../../ranking/answer/why.ts';
 import { toBuySentence } from '../../ranking/answer/words.ts';
-import type { RankedRow, Ranking } from '../../ranking/ranking.ts';
+import type { RankedRow } from '../../ranking/ranking.ts';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { Hold } from './Hold.tsx';
 import { canWear, placesBySign, signOfChoices } from './put.ts';
-import { heldIn, partsWithChoice, type Question } from './question.ts';
+import { heldIn, partsWithChoice } from './question.ts';
 import { type Cell, RowCard, RowLines, type RowProps } from './Row.tsx';
 import './rows.css';
+import type { Answer } from './search.ts';
 
 /** Where a column for each part has room. */
 const roomy = matchMedia('(min-width: 60.01em)');
@@ -23,16 +25,16 @@ const onRoomy = (tell: () => void): (() => void) => {
 };
 
 interface RankedProps {
-  readonly question: Question;
-  readonly ranking: Ranking;
+  readonly answer: Answer;
   readonly isStale: boolean;
 }
 
 /** All rows. */
-export function Ranked({ question, ranking, isStale }: RankedProps) {
+export function Ranked({ answer, isStale }: RankedProps) {
+  const { question } = answer;
   const isRoomy = useSyncExternalStore(onRoomy, () => roomy.matches);
   const columns = useMemo(() => partsWithChoice(question.build), [question.build]);
-  const rows = useRows(question, ranking, columns);
+  const rows = useRows(answer, columns);
   if (rows.length === 0) return null;
   const holds = columns.map((part) => <Hold key={part.id} part={part} build={question.build} />);
   const className = isStale ? 'ranking-strip is-stale' : 'ranking-strip';
@@ -88,11 +90,9 @@ export function Ranked({ question, ranking, isStale }: RankedProps) {
   );
 }
 
-function useRows(
-  { build: asked, held }: Question,
-  { rows }: Ranking,
-  columns: readonly OpenPart[],
-): RowProps[] {
+function useRows({ question, ranking, about }: Answer, columns: readonly OpenPart[]): RowProps[] {
+  const { build: asked, held } = question;
+  const { rows } = ranking;
   const { build } = useWork();
   const here = useMemo(() => heldIn(asked, held), [asked, held]);
   const places = useMemo(() => placesBySign(build), [build]);
@@ -101,6 +101,8 @@ function useRows(
   return rows.map((row, at): RowProps => {
     const choices = { ...here, ...row.choices };
     const above = rows[at - 1];
+    const next = rows[at + 1];
+    const surely = about.sureness?.rows[at];
     const place = places.get(signOfChoices(build, choices));
     return {
       number: at + 1,
@@ -119,7 +121,9 @@ function useRows(
       standsAs: place === undefined ? undefined : build.alternatives[place]?.id,
       choices,
       canStand: canWear(build, choices),
-      told: toldOf(asked, row, rows[at + 1]),
+      why: next && reasonFor(asked, row, next),
+      close: next && surely?.isCloseToNext ? nextSentence(surely, next.sheet.letter) : undefined,
+      toBuy: toBuySentence(asked, row),
     };
   });
 }
@@ -134,9 +138,3 @@ function reasonFor(build: Build, row: RankedRow, next: RankedRow): string {
   reasons.set(row, { next, sentence });
   return sentence;
 }
-
-/** What is said of a row beneath its spoons. */
-const toldOf = (build: Build, row: RankedRow, next: RankedRow | undefined): string[] => [
-  ...(next === undefined ? [] : [reasonFor(build, row, next)]),
-  toBuySentence(build, row),
-];

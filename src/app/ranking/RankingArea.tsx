@@ -6,8 +6,8 @@ import { useEffect, useMemo, useRef } from 'react';
 import { useToday } from '../sheet/today.ts';
 import { useWork } from '../store.ts';
 import { Asked } from './Asked.tsx';
-import { Limits } from './Limits.tsx';
-import { NothingOpen } from './NothingOpen.tsx';
+import { Beneath } from './Beneath.tsx';
+import { NothingOpen } from './Nothing.tsx';
 import { isSameQuestion, isSmall, partsWithChoice, type Question } from './question.ts';
 import './ranking.css';
 import { Ranked } from './Ranked.tsx';
@@ -41,10 +41,8 @@ function Search() {
     <>
       <Asked question={question} />
       <Standing question={question} isStale={isStale} />
-      {answer === undefined ? null : (
-        <Ranked question={answer.question} ranking={answer.ranking} isStale={isStale} />
-      )}
-      <Limits />
+      {answer === undefined ? null : <Ranked answer={answer} isStale={isStale} />}
+      <Beneath />
     </>
   );
 }

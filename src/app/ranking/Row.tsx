@@ -28,7 +28,11 @@ export interface RowProps {
   readonly standsAs: string | undefined;
   /** The build still allows it. */
   readonly canStand: boolean;
-  readonly told: readonly string[];
+  /** Why it stands above the next. */
+  readonly why: string | undefined;
+  /** That it is too close to the next to call, where it is. */
+  readonly close: string | undefined;
+  readonly toBuy: string;
 }
 
 /** Drawn again only where something of it is told otherwise. */
@@ -38,7 +42,9 @@ const isSame = (one: RowProps, other: RowProps): boolean =>
   one.letter === other.letter &&
   one.canStand === other.canStand &&
   one.row.sheet.overall === other.row.sheet.overall &&
-  one.told.join() === other.told.join() &&
+  one.why === other.why &&
+  one.close === other.close &&
+  one.toBuy === other.toBuy &&
   one.cells.length === other.cells.length &&
   one.cells.every(
     ({ part, finish, isNew }, at) =>
@@ -70,9 +76,7 @@ export const RowLines = memo(function RowLines(props: RowProps) {
       </tr>
       <tr>
         <td colSpan={cells.length} className="ranking-cell is-told">
-          <p className="ranking-told">
-            <TellRow {...props} />
-          </p>
+          <Said {...props} />
         </td>
       </tr>
     </tbody>
@@ -100,9 +104,7 @@ export const RowCard = memo(function RowCard(props: RowProps) {
           </li>
         ))}
       </ul>
-      <p className="ranking-told">
-        <TellRow {...props} />
-      </p>
+      <Said {...props} />
       <PutOn {...props} />
     </li>
   );
@@ -127,12 +129,15 @@ function Worn({ finish, isNew, light }: Cell & { light: LightId }) {
   );
 }
 
-const TellRow = ({ told }: RowProps) => (
-  <>
-    {told.map((words) => (
-      <span key={words}>{words}</span>
-    ))}
-  </>
+/** Why it stands where it stands, how surely, and what is to be bought. */
+const Said = ({ why, close, toBuy }: RowProps) => (
+  <div className="ranking-told">
+    <p>
+      {close === undefined ? null : <strong>{close} </strong>}
+      {why}
+    </p>
+    <p>{toBuy}</p>
+  </div>
 );
 
 /** The way to the stage; once it is there, to its car. */

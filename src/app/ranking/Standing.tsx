@@ -1,8 +1,9 @@
 /** How far has the search come? What is proved, or what could still be better; stop and go on. */
 import { useEffect, useState } from 'react';
+import { headSentence } from '../../ranking/answer/sure.ts';
 import { standingSentence, stoppedSentence } from '../../ranking/answer/words.ts';
+import { Refused } from './Nothing.tsx';
 import { isSameQuestion, type Question } from './question.ts';
-import { Refused } from './Refused.tsx';
 import { startSearch, stopSearch, useSearch } from './search.ts';
 
 /** A search that takes no longer is not told of, ms. */
@@ -22,6 +23,7 @@ export function Standing({ question, isStale }: StandingProps) {
     return <Refused problems={problems} />;
   }
   const soFar = isStale ? undefined : answer?.ranking;
+  const sureness = isStale ? undefined : answer?.about.sureness;
   const endWords = (): string => {
     if (isStale) return 'The build has changed since: these rows answer what was asked before.';
     if (last?.end === 'failed') return 'The search ended unexpectedly. Your work is as it was.';
@@ -39,6 +41,7 @@ export function Standing({ question, isStale }: StandingProps) {
       <div className="ranking-words">
         <p role="status">{isLong ? 'Searching …' : endWords()}</p>
         {isLong && soFar !== undefined ? <p>{stoppedSentence(soFar)}</p> : null}
+        {running === undefined && sureness !== undefined ? <p>{headSentence(sureness)}</p> : null}
         {isButton ? (
           <button
             type="button"

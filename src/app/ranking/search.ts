@@ -9,12 +9,13 @@ import type { Problem } from '../../ground/problem.ts';
 import type { Ranking } from '../../ranking/ranking.ts';
 import { useBench } from '../store.ts';
 import { type Held, isSameQuestion, isSmall, type Question, withHeld } from './question.ts';
-import type { Told, ToSearch } from './searching.ts';
+import type { About, Told, ToSearch } from './searching.ts';
 
-/** A ranking and the question it answers. */
-interface Answer {
+/** A ranking, the question it answers, and what has been found out about it. */
+export interface Answer {
   readonly question: Question;
   readonly ranking: Ranking;
+  readonly about: About;
 }
 
 type End = 'found' | 'stopped' | 'refused' | 'failed';
@@ -101,15 +102,23 @@ function startWorker(): Worker {
 }
 
 function hear(told: Told): void {
-  const { running: question } = useSearch.getState();
+  const { running: question, answer } = useSearch.getState();
+  if (told.kind === 'about') {
+    // Nothing is said about a ranking once another search has begun.
+    if (question !== undefined || answer === undefined) return;
+    useSearch.setState({ answer: { ...answer, about: { ...answer.about, ...told.about } } });
+    return;
+  }
   if (question === undefined) return;
   if (told.kind === 'so-far') {
-    useSearch.setState({ answer: { question, ranking: told.ranking } });
-  } else if (told.kind === 'found') {
+    useSearch.setState({ answer: { question, ranking: told.ranking, about: {} } });
+    return;
+  }
+  if (told.kind === 'found') {
     useSearch.setState({
       running: undefined,
       last: { question, end: 'found' },
-      answer: { question, ranking: told.ranking },
+      answer: { question, ranking: told.ranking, about: {} },
     });
   } else {
     useSearch.setState({
@@ -119,7 +128,6 @@ function hear(told: Told): void {
       problems: told.problems,
     });
   }
-  if (told.kind === 'so-far') return;
   const next = waiting;
   waiting = undefined;
   if (next !== undefined) startSearch(next);

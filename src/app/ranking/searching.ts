@@ -1,12 +1,15 @@
 /**
  * The worker that ranks: a question in; out the best so far while the search goes on, the ranking it
- * ends with, then what there is to say about it; or in words why nothing can be ranked.
+ * ends with, then one by one what there is to say about it; or in words why nothing can be ranked.
+ * What is asked meanwhile comes first: the rest about the question before is then left unsaid.
  */
 import type { Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
+import { type Sureness, surenessOf } from '../../ranking/answer/sure.ts';
 import { rankBuild } from '../../ranking/rank.ts';
 import type { Ranking, Wanted } from '../../ranking/ranking.ts';
+import { type Judged, judge } from '../../score/judged.ts';
 
 export interface ToSearch {
   readonly build: Build;
@@ -14,34 +17,69 @@ export interface ToSearch {
   readonly wanted: Wanted;
 }
 
+/** What is found out about a ranking once it stands. */
+export interface About {
+  readonly sureness?: Sureness;
+}
+
 export type Told =
   | { readonly kind: 'so-far'; readonly ranking: Ranking }
   | { readonly kind: 'found'; readonly ranking: Ranking }
+  | { readonly kind: 'about'; readonly about: About }
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 
 /** The page hears of better rows this often at most, ms. */
 const everyMs = 250;
 
+/** Questions so far. */
+let turn = 0;
+
 const tell = (told: Told): void => self.postMessage(told);
 
-function search({ build, sight, wanted }: ToSearch): void {
+function search({ build, sight, wanted }: ToSearch, judged: Judged): Ranking {
   let last = performance.now();
-  const ranking = rankBuild(build, sight, wanted, {
-    tell(soFar) {
-      const now = performance.now();
-      if (now - last < everyMs) return;
-      last = now;
-      tell({ kind: 'so-far', ranking: soFar });
+  return rankBuild(
+    build,
+    sight,
+    wanted,
+    {
+      tell(soFar) {
+        const now = performance.now();
+        if (now - last < everyMs) return;
+        last = now;
+        tell({ kind: 'so-far', ranking: soFar });
+      },
     },
-  });
+    judged,
+  );
+}
+
+/** What there is to say about a ranking, each to be worked out by itself. */
+function stepsAbout({ build, sight, wanted }: ToSearch, { rows }: Ranking, judged: Judged) {
+  return [(): About => ({ sureness: surenessOf(build, sight, wanted, rows, judged) })];
+}
+
+async function answer(asked: ToSearch): Promise<void> {
+  turn++;
+  const mine = turn;
+  const judged = judge(asked.build, asked.sight, asked.wanted);
+  const ranking = search(asked, judged);
   tell({ kind: 'found', ranking });
+  for (const step of stepsAbout(asked, ranking, judged)) {
+    await new Promise((next) => setTimeout(next));
+    if (turn !== mine) return;
+    tell({ kind: 'about', about: step() });
+  }
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<ToSearch>) => {
-  try {
-    search(data);
-  } catch (fault) {
-    if (!(fault instanceof InputError)) throw fault;
-    tell({ kind: 'refused', problems: fault.problems });
-  }
+  answer(data).catch((fault: unknown) => {
+    if (fault instanceof InputError) tell({ kind: 'refused', problems: fault.problems });
+    else {
+      setTimeout(() => {
+        // Out of the promise, so that the page hears of it.
+        throw fault;
+      });
+    }
+  });
 });

@@ -1,7 +1,30 @@
-/** Why nothing can be ranked, and the ways to what would mend it. */
+/** Why there is nothing to rank, and the ways to what would mend it. */
 import type { Problem } from '../../ground/problem.ts';
+import { goTo } from '../area.ts';
 import { goToHeading } from '../commands/go.ts';
 import { lay } from '../overlay/overlay.ts';
+
+/** How parts are left open, with the way there. */
+export const NothingOpen = () => (
+  <div className="ranking-none">
+    <p>
+      Nothing is left open yet. Leave at least one part open and give it two candidates or more;
+      then every combination of them is judged, and the best come first.
+    </p>
+    <div className="buttons">
+      <button
+        type="button"
+        className="button button-strong"
+        onClick={() => lay({ kind: 'parts', asks: 'open' })}
+      >
+        Leave parts open…
+      </button>
+      <button type="button" className="button" onClick={() => goTo('bench')}>
+        Back to the bench
+      </button>
+    </div>
+  </div>
+);
 
 /** A box in the place of the rows. */
 export const Refused = ({ problems }: { problems: readonly Problem[] }) => (
