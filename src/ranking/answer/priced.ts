@@ -1,0 +1,50 @@
+/**
+ * What does a rule cost, in words? One sentence a rule, by its number, never surer than the search:
+ * where one was stopped, between what and what the price lies.
+ */
+import type { Build } from '../../build/build.ts';
+import { atMostPoints, points, shownScore } from './figures.ts';
+import type { RuleCost, RuleCosts } from './price.ts';
+import { differenceInWords } from './words.ts';
+
+/** `Rule 1 costs 2.3 points: without it 84.1, with Mirrors in Marigold.` */
+export function priceSentence(build: Build, cost: RuleCost, costs: RuleCosts): string {
+  const rule = `rule ${cost.rule + 1}`;
+  const best = cost.without.row;
+  const overall = best === undefined ? '' : shownScore(best.sheet.overall);
+  switch (cost.kind) {
+    case 'costs': {
+      const found = cost.without.isProved ? '' : 'at least ';
+      const before = costs.withAll.row;
+      const worn =
+        before === undefined || best === undefined ? '' : differenceInWords(build, before, best);
+      return `${capital(rule)} costs ${priceInWords(cost)}: without it ${found}${overall}, with ${worn}.`;
+    }
+    case 'free':
+      return `${capital(rule)} costs nothing: without it the best is no better.`;
+    case 'frees': {
+      const reaches = cost.without.isProved
+        ? 'the best comes to'
+        : 'the best found so far comes to';
+      return `${capital(rule)} stands in the way: without it ${reaches} ${overall}.`;
+    }
+    case 'stuck':
+      return `Taking out ${rule} alone is not enough: still no combination keeps the others.`;
+    case 'unsure':
+      return cost.most === undefined
+        ? `What ${rule} costs is not known yet.`
+        : `${capital(rule)} costs ${atMostPoints(cost.most)} at most.`;
+  }
+}
+
+/** `2.3 points`, `between 1.2 and 3.4 points`, `at least 1.2 points`. */
+function priceInWords({ least = 0, most }: RuleCost): string {
+  const low = Math.floor(least * 10 + 1e-9) / 10;
+  if (most === undefined) return low === 0 ? 'something' : `at least ${points(low)}`;
+  // Both searches came to their end: one figure, whichever way it is rounded.
+  if (most - least < 0.01) return points((least + most) / 2);
+  const high = atMostPoints(most);
+  return low === 0 ? `at most ${high}` : `between ${shownScore(low)} and ${high}`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
