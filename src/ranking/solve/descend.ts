@@ -6,7 +6,7 @@
 import { type Draw, drawFrom } from '../../ground/draw.ts';
 import { costOf, type Network, never, summedCost } from '../network.ts';
 import { improveForest } from './blocks.ts';
-import type { Pool } from './pool.ts';
+import type { Keeping } from './pool.ts';
 
 const seed = 41;
 const mostRounds = 50;
@@ -15,16 +15,16 @@ const manyBeginnings = 12;
 const fewBeginnings = 4;
 const fewAssignments = 1e5;
 /** Descents from near the best few, and how many variables are moved before each. */
-const kicks = 60;
+const kicks = 24;
 const kickedFrom = 3;
 const kickedVariables = 3;
 /** Forests moved in vain before one gives up. */
-const idleForests = 12;
+const idleForests = 8;
 /** Values of one variable for which the rest is asked, cheapest sums first. */
 const mostAsked = 24;
 
-/** Descends from seeded beginnings, then looks round the best of them. */
-export function descend(network: Network, pool: Pool, isOver: () => boolean): void {
+/** Descends from seeded beginnings, then tries every change of one variable on the best. */
+export function descend(network: Network, pool: Keeping, isOver: () => boolean): void {
   const isMany = assignmentsOf(network) > fewAssignments;
   const beginnings = isMany ? manyBeginnings : fewBeginnings;
   const draw = drawFrom(seed);
@@ -37,14 +37,14 @@ export function descend(network: Network, pool: Pool, isOver: () => boolean): vo
     improve(network, sums, values);
     pool.add(costOf(network, values), values);
   }
-  if (isMany) descendAgain(network, pool, isOver);
+  if (isMany) lookRound(network, pool, sums, false, isOver);
 }
 
-/** Moves a few variables of the best ones found and descends again, then looks round the best. */
-export function descendAgain(network: Network, pool: Pool, isOver: () => boolean): void {
-  if (assignmentsOf(network) <= fewAssignments) return;
+/** Moves forests of variables, then a few variables at random, of the best found; looks round the best. */
+export function descendAgain(network: Network, pool: Keeping, isOver: () => boolean): void {
   const draw = drawFrom(seed + 1);
   const sums = sumsOf(network);
+  moveForests(network, pool, sums, draw, isOver);
   for (let k = 0; k < kicks && pool.best.length > 0 && !isOver(); k++) {
     const values = pool.best[draw.below(Math.min(kickedFrom, pool.best.length))]!.values.slice();
     for (let moved = 0; moved < kickedVariables; moved++) {
@@ -54,13 +54,18 @@ export function descendAgain(network: Network, pool: Pool, isOver: () => boolean
     improve(network, sums, values);
     pool.add(costOf(network, values), values);
   }
-  moveForests(network, pool, sums, draw, isOver);
-  lookRound(network, pool, sums, isOver);
+  lookRound(network, pool, sums, true, isOver);
 }
 
 /** Moves random forests of variables of the best few together for as long as that mends them. */
-function moveForests(network: Network, pool: Pool, sums: Sums, draw: Draw, isOver: () => boolean) {
-  for (const { values: start } of pool.best.slice(0, kickedFrom)) {
+function moveForests(
+  network: Network,
+  pool: Keeping,
+  sums: Sums,
+  draw: Draw,
+  isOver: () => boolean,
+) {
+  for (const { values: start } of pool.best.slice(0, 1)) {
     const values = start.slice();
     let cost = costOf(network, values);
     for (let idle = 0; idle < idleForests && !isOver(); idle++) {
@@ -170,8 +175,14 @@ function improveWithRest({ rest }: Network, row: Float64Array, values: Int32Arra
   return best !== before;
 }
 
-/** Tries every change of one variable, and of two that share an edge, on the best found. */
-function lookRound(network: Network, pool: Pool, sums: Sums, isOver: () => boolean): void {
+/** Tries every change of one variable, and of two that share an edge if `inPairs`, on the best found. */
+function lookRound(
+  network: Network,
+  pool: Keeping,
+  sums: Sums,
+  inPairs: boolean,
+  isOver: () => boolean,
+): void {
   for (let again = 0; again < 3 && !isOver(); again++) {
     const best = pool.best[0];
     if (best === undefined) return;
@@ -190,7 +201,7 @@ function lookRound(network: Network, pool: Pool, sums: Sums, isOver: () => boole
       }
       values[i] = stays;
     });
-    const isSum = network.things === undefined && network.rest === undefined;
+    const isSum = inPairs && network.things === undefined && network.rest === undefined;
     if (isSum) lookRoundPairs(network, pool, rows, summed, values, tryOut);
     if (pool.best[0]!.cost >= best.cost) return;
   }
@@ -198,7 +209,7 @@ function lookRound(network: Network, pool: Pool, sums: Sums, isOver: () => boole
 
 function lookRoundPairs(
   { edges, sizes }: Network,
-  pool: Pool,
+  pool: Keeping,
   rows: readonly Float64Array[],
   summed: number,
   values: Int32Array,

@@ -1,7 +1,17 @@
 /** Which are the cheapest assignments found so far? At most so many, no two alike, cheapest first. */
 import { type Assigned, never } from '../network.ts';
 
-export class Pool {
+/** What is kept of what is found. */
+export interface Keeping {
+  /** Cheapest first. */
+  readonly best: readonly Assigned[];
+  /** What a further one must cost less than to be kept. */
+  readonly ceiling: number;
+  /** Keeps a copy where it is among the cheapest and new; whether it was kept. */
+  add(cost: number, values: Int32Array): boolean;
+}
+
+export class Pool implements Keeping {
   readonly #count: number;
   readonly #best: Assigned[] = [];
   readonly #known = new Set<string>();
@@ -14,12 +24,11 @@ export class Pool {
     return this.#best;
   }
 
-  /** What a further one must cost less than to be kept; half of `never` while there is room. */
+  /** Half of `never` while there is room. */
   get ceiling(): number {
     return this.#best.length < this.#count ? never / 2 : this.#best.at(-1)!.cost;
   }
 
-  /** Keeps a copy where it is among the cheapest and new; whether it was kept. */
   add(cost: number, values: Int32Array): boolean {
     if (!(cost < this.ceiling)) return false;
     const key = values.join();

@@ -9,6 +9,7 @@ import { layoutOf } from './layout.ts';
 import { Pool } from './pool.ts';
 import { type Control, search } from './search.ts';
 import { swept } from './sweep.ts';
+import { networkWithin, poolWithin } from './within.ts';
 
 /** What is asked, and how the work is watched. */
 export interface Asked {
@@ -57,10 +58,13 @@ export function best(network: Network, asked: Asked): Found {
     isOver,
     tell: (steps, open) => asked.tell?.(found(open, false, steps)),
   };
-  // Swept costs lead a first dive near the best; a lower ceiling then makes all that follows shorter.
+  // Swept costs lead a first dive near the best, and often all the way.
   let left = diveSteps;
-  search(network, first, pool, { ...control, isOver: () => isOver() || left-- < 0 });
-  descendAgain(network, pool, isOver);
+  const dive = search(network, first, pool, { ...control, isOver: () => isOver() || left-- < 0 });
+  if (dive.isWhole) return found(never, true, dive.steps);
+  // A lower ceiling makes all that follows shorter.
+  const { origin } = first;
+  descendAgain(networkWithin(network, origin), poolWithin(pool, origin), isOver);
   const layout = swept(first, sweeping);
   if (layout === undefined) return found(never, true, 0);
   const { isWhole, bound, steps } = search(network, layout, pool, control);
