@@ -10,11 +10,12 @@ import { InputError, shown } from '../ground/problem.ts';
 import type { Judged } from '../score/judged.ts';
 import { comparisonOf } from '../score/sheet.ts';
 import { scoreOfCost } from '../score/terms.ts';
+import { bestDifferent } from './different.ts';
 import type { Assigned } from './network.ts';
 import { problemOf, type RankingProblem } from './problem/problem.ts';
 import { refuseWhereNoneIsLeft } from './problem/refuse.ts';
 import type { RankedRow, Ranking, Wanted, Watch } from './ranking.ts';
-import { best, type Found } from './solve/solve.ts';
+import { type Asked, best, type Found } from './solve/solve.ts';
 
 /** Rows that can be asked for. */
 const mostRows = 1000;
@@ -33,12 +34,12 @@ export function rankBuild(
   checkCount(wanted.count);
   const problem = problemOf(build, sight, wanted, laidOut);
   const told = (found: Found): Ranking => rankingOf(problem, found);
-  const { isOver, tell } = watch;
-  const found = best(problem.network, {
+  const asked: Asked = {
     count: wanted.count,
-    ...(isOver === undefined ? {} : { isOver: () => isOver() }),
-    ...(tell === undefined ? {} : { tell: (soFar: Found) => tell(told(soFar)) }),
-  });
+    isOver: () => watch.isOver?.() ?? false,
+    tell: (soFar) => watch.tell?.(told(soFar)),
+  };
+  const found = wanted.isDifferent ? bestDifferent(problem, asked) : best(problem.network, asked);
   if (found.isProved && found.best.length === 0) refuseWhereNoneIsLeft(build);
   return told(found);
 }

@@ -153,6 +153,8 @@ export const drawCount = 200;
 export const tooCloseBelow = 90;
 /** Points of the overall from which being too close to call wants a reason. */
 export const plainlyApart = 10;
+/** CIEDE2000 from which a part in one combination plainly differs from the same part in another. */
+export const plainlyDifferent = 5;
 export const glossSpread = 0.15;
 export const glossSpreadShiny = 0.05;
 export const shinyGu = 60;
