@@ -6,10 +6,12 @@ import { readFileSync } from 'node:fs';
 import { bottlesToBuy } from '../../../src/build/bottles.ts';
 import { assignmentOf, type Build, isOpen, type Rule } from '../../../src/build/build.ts';
 import { buildFrom } from '../../../src/build/read/document.ts';
+import { brokenRules } from '../../../src/build/rule.ts';
 import type { SightTable } from '../../../src/car/table.ts';
 import type { Draw } from '../../../src/ground/draw.ts';
 import type { RankedRow, Ranking } from '../../../src/ranking/ranking.ts';
-import { compareAlternatives } from '../../../src/score/sheet.ts';
+import { judge } from '../../../src/score/judged.ts';
+import { comparisonOf } from '../../../src/score/sheet.ts';
 
 const read = (path: string): unknown =>
   JSON.parse(readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'));
@@ -29,32 +31,48 @@ export const demoWith = (open: readonly string[], rules: readonly Rule[] = []): 
   alternatives: [],
 });
 
-/** Every combination that keeps every rule, best first, as rows of a ranking. */
-export function everyRow(build: Build): RankedRow[] {
+interface Tried extends RankedRow {
+  /** Positions of the rules it breaks. */
+  readonly broken: readonly number[];
+}
+const triedIn = new WeakMap<Build, readonly Tried[]>();
+
+/** Every combination, best first. */
+function everyTried(build: Build): readonly Tried[] {
+  const known = triedIn.get(build);
+  if (known !== undefined) return known;
   let all: Record<string, string>[] = [{}];
   for (const part of build.parts) {
     if (!isOpen(part)) continue;
     all = all.flatMap((worn) => part.candidates.map((ref) => ({ ...worn, [part.id]: ref })));
   }
   const alternatives = all.map((choices, at) => ({ id: `all-${at}`, name: `${at}`, choices }));
-  const { alternatives: sheets } = compareAlternatives({ ...build, alternatives }, sight, {
-    today,
-    withoutCloseness: true,
-  });
-  return sheets
-    .map((sheet, at) => ({ sheet, at }))
-    .filter(({ sheet }) => sheet.broken.length === 0)
-    .sort((one, other) => other.sheet.overall - one.sheet.overall)
-    .map(({ sheet, at }, place): RankedRow => {
-      const alternative = alternatives[at]!;
-      const number = `${place + 1}`;
+  const judged = judge({ ...build, alternatives }, sight, { today });
+  const tried = comparisonOf(judged, { today, withoutCloseness: true })
+    .alternatives.map((sheet, at): Tried => {
+      const assignment = assignmentOf(build, alternatives[at]!);
+      const facts = judged.factsOf(judged.choiceOf(assignment));
       return {
-        choices: alternative.choices,
-        sheet: { ...sheet, id: `rank-${number}`, letter: number, name: number },
-        toBuy: bottlesToBuy(build, assignmentOf(build, alternative)),
+        choices: all[at]!,
+        sheet,
+        toBuy: bottlesToBuy(build, assignment),
+        broken: brokenRules(judged.build, assignment, facts).map(({ index }) => index),
       };
-    });
+    })
+    .sort((one, other) => other.sheet.overall - one.sheet.overall);
+  triedIn.set(build, tried);
+  return tried;
 }
+
+/** Every combination that keeps every rule, but for one that is left out, as rows of a ranking. */
+export const everyRow = (build: Build, leftOut?: number): RankedRow[] =>
+  everyTried(build)
+    .filter(({ broken }) => broken.every((rule) => rule === leftOut))
+    .map(({ choices, sheet, toBuy }, place): RankedRow => {
+      const number = `${place + 1}`;
+      const numbered = { ...sheet, id: `rank-${number}`, letter: number, name: number };
+      return { choices, sheet: numbered, toBuy };
+    });
 
 /** The ranking made of them. */
 export function everyRanking(build: Build, count: number): Ranking {

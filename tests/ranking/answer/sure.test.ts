@@ -27,7 +27,7 @@ describe('how surely rows hold their places', () => {
       const [pair] = compareAlternatives({ ...build, alternatives }, sight, { today }).closeness;
       return pair!.a === `row-${one}` ? pair!.aheadIn100 : 100 - pair!.aheadIn100;
     };
-    for (const at of [1, 2, 5, 11]) {
+    for (const at of [2, 11]) {
       expect(sure.rows[at]!.firstAhead).toBeCloseTo(pairIn100(0, at), 9);
       expect(sure.rows[at - 1]!.aheadOfNext).toBeCloseTo(pairIn100(at - 1, at), 9);
     }
