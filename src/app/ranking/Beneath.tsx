@@ -1,10 +1,73 @@
-/** Beneath the rows: what the numbers rest on. */
+/** Beneath the rows: what each rule costs, and what the numbers rest on. */
+import type { Build } from '../../build/build.ts';
+import type { RuleCosts } from '../../ranking/answer/price.ts';
+import { priceSentence } from '../../ranking/answer/priced.ts';
+import { takeOut } from '../rules/RuleRow.tsx';
+import { Sentence } from '../rules/Sentence.tsx';
+import '../rules/rules.css';
 
-/** Limits, in a paragraph. */
-export const Beneath = () => (
-  <p className="quiet ranking-limits">
-    Each overall is that of the score sheet, worked out in the same way. Colours and sheens are as
-    stated, not measured on your model, and what counts is our judgement: rows a few points apart
-    are for your eye to settle, best with spoons in hand.
-  </p>
+interface CostsProps {
+  readonly build: Build;
+  readonly costs: RuleCosts;
+  /** The build has changed since: numbers of rules may have moved. */
+  readonly isStale?: boolean;
+}
+
+/** Rule by rule, the best with it against the best without it. */
+export const Costs = ({ build, costs, isStale = false }: CostsProps) => (
+  <ol className="rules ranking-costs">
+    {costs.rules.map((cost) => (
+      <li key={cost.rule} className="rule">
+        <span className="rule-number" aria-hidden="true">
+          {cost.rule + 1}
+        </span>
+        <div className="rule-told">
+          <p className="rule-sentence">
+            <Sentence rule={build.rules[cost.rule]!} />
+          </p>
+          <p className={cost.kind === 'free' ? 'quiet' : undefined}>
+            {priceSentence(build, cost, costs)}
+          </p>
+        </div>
+        <div className="rule-tools">
+          <button
+            type="button"
+            className="text-button"
+            disabled={isStale}
+            onClick={() => takeOut(cost.rule)}
+          >
+            Take out<span className="unseen"> rule {cost.rule + 1}</span>
+          </button>
+        </div>
+      </li>
+    ))}
+  </ol>
 );
+
+interface BeneathProps {
+  readonly build: Build;
+  readonly costs: RuleCosts | undefined;
+  readonly isStale: boolean;
+}
+
+/** Prices once they are known, then limits. */
+export function Beneath({ build, costs, isStale }: BeneathProps) {
+  return (
+    <>
+      {build.rules.length === 0 || costs === undefined ? null : (
+        <section aria-labelledby="ranking-costs">
+          <h3 id="ranking-costs" className="section-title">
+            What each rule costs
+            <small>the best with all rules against the best without this one</small>
+          </h3>
+          <Costs build={build} costs={costs} isStale={isStale} />
+        </section>
+      )}
+      <p className="quiet ranking-limits">
+        Each overall is that of the score sheet, worked out in the same way. Colours and sheens are
+        as stated, not measured on your model, and what counts is our judgement: rows a few points
+        apart are for your eye to settle, best with spoons in hand.
+      </p>
+    </>
+  );
+}

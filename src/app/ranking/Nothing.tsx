@@ -1,8 +1,11 @@
 /** Why there is nothing to rank, and the ways to what would mend it. */
-import type { Problem } from '../../ground/problem.ts';
+import type { Build } from '../../build/build.ts';
+import { type Problem, problemSentence } from '../../ground/problem.ts';
+import type { RuleCosts } from '../../ranking/answer/price.ts';
 import { goTo } from '../area.ts';
 import { goToHeading } from '../commands/go.ts';
 import { lay } from '../overlay/overlay.ts';
+import { Costs } from './Beneath.tsx';
 
 /** How parts are left open, with the way there. */
 export const NothingOpen = () => (
@@ -26,18 +29,23 @@ export const NothingOpen = () => (
   </div>
 );
 
+interface RefusedProps {
+  readonly build: Build;
+  readonly problems: readonly Problem[];
+  /** Which rules stand in the way, once that is known. */
+  readonly costs: RuleCosts | undefined;
+}
+
 /** A box in the place of the rows. */
-export const Refused = ({ problems }: { problems: readonly Problem[] }) => (
+export const Refused = ({ build, problems, costs }: RefusedProps) => (
   <section className="clash ranking-refused" aria-labelledby="ranking-refused">
     <h3 id="ranking-refused">Nothing can be ranked as it stands</h3>
-    <ul>
-      {problems.map(({ place, found, expected, mend }) => (
-        <li key={`${place} ${found}`}>
-          {place === '' ? null : <b>{place}: </b>}
-          found {found}; expected {expected}. {mend}
-        </li>
+    <ul role="status">
+      {problems.map((problem) => (
+        <li key={problemSentence(problem)}>{problemSentence(problem)}</li>
       ))}
     </ul>
+    {costs === undefined ? null : <Costs build={build} costs={costs} />}
     <div className="buttons">
       <button type="button" className="button" onClick={() => goToHeading('rules-title')}>
         To the rules

@@ -42,7 +42,9 @@ function Search() {
       <Asked question={question} />
       <Standing question={question} isStale={isStale} />
       {answer === undefined ? null : <Ranked answer={answer} isStale={isStale} />}
-      <Beneath />
+      {answer === undefined ? null : (
+        <Beneath build={answer.question.build} costs={answer.about.costs} isStale={isStale} />
+      )}
     </>
   );
 }

@@ -17,10 +17,10 @@ interface StandingProps {
 
 /** A line of words, a button, and a thin line that fills as the gap closes. */
 export function Standing({ question, isStale }: StandingProps) {
-  const { running, last, answer, problems } = useSearch();
+  const { running, last, answer, problems, inTheWay } = useSearch();
   const { isLong, wasLong } = useLong(running);
   if (running === undefined && last?.end === 'refused' && isSameQuestion(last.question, question)) {
-    return <Refused problems={problems} />;
+    return <Refused build={question.build} problems={problems} costs={inTheWay} />;
   }
   const soFar = isStale ? undefined : answer?.ranking;
   const sureness = isStale ? undefined : answer?.about.sureness;

@@ -6,6 +6,7 @@
 import { create } from 'zustand';
 import type { FinishRef } from '../../build/build.ts';
 import type { Problem } from '../../ground/problem.ts';
+import type { RuleCosts } from '../../ranking/answer/price.ts';
 import type { Ranking } from '../../ranking/ranking.ts';
 import { useBench } from '../store.ts';
 import { type Held, isSameQuestion, isSmall, type Question, withHeld } from './question.ts';
@@ -31,8 +32,11 @@ interface Search {
   /** What was asked last, and how that ended. */
   readonly last: { readonly question: Question; readonly end: End } | undefined;
   readonly answer: Answer | undefined;
-  /** Why nothing could be ranked. */
+  /** Why nothing could be ranked, and which rules stand in the way. */
   readonly problems: readonly Problem[];
+  readonly inTheWay: RuleCosts | undefined;
+  /** More is being found out about the answer. */
+  readonly isThinking: boolean;
 }
 
 const nothing = {
@@ -41,6 +45,8 @@ const nothing = {
   last: undefined,
   answer: undefined,
   problems: [],
+  inTheWay: undefined,
+  isThinking: false,
 } as const;
 
 export const useSearch = create<Search>()(() => ({ ...nothing, count: 10, isDifferent: false }));
@@ -63,15 +69,15 @@ function ended(): void {
 
 /** Searches for an answer, in the place of any other search. */
 export function startSearch(question: Question): void {
-  const { running } = useSearch.getState();
-  if (running !== undefined) {
-    if (isSmall(running.build, running.held)) {
-      waiting = question;
-      return;
-    }
-    ended();
+  const { running, last, isThinking } = useSearch.getState();
+  const busyWith = running ?? (isThinking ? last?.question : undefined);
+  const isQuick = busyWith === undefined || isSmall(busyWith.build, busyWith.held);
+  if (running !== undefined && isQuick) {
+    waiting = question;
+    return;
   }
-  useSearch.setState({ running: question, problems: [] });
+  if (!isQuick) ended();
+  useSearch.setState({ running: question, problems: [], inTheWay: undefined, isThinking: false });
   worker ??= startWorker();
   const { build, sight, wanted, held } = question;
   const toSearch: ToSearch = { build: withHeld(build, held), sight, wanted };
@@ -95,18 +101,20 @@ function startWorker(): Worker {
     if (started !== worker) return;
     const { running } = useSearch.getState();
     ended();
-    if (running === undefined) return;
-    useSearch.setState({ running: undefined, last: { question: running, end: 'failed' } });
+    useSearch.setState({ running: undefined, isThinking: false });
+    if (running !== undefined) useSearch.setState({ last: { question: running, end: 'failed' } });
   });
   return started;
 }
 
 function hear(told: Told): void {
   const { running: question, answer } = useSearch.getState();
-  if (told.kind === 'about') {
+  if (told.kind === 'about' || told.kind === 'said') {
     // Nothing is said about a ranking once another search has begun.
-    if (question !== undefined || answer === undefined) return;
-    useSearch.setState({ answer: { ...answer, about: { ...answer.about, ...told.about } } });
+    if (question !== undefined) return;
+    if (told.kind === 'said') useSearch.setState({ isThinking: false });
+    else if (answer === undefined) useSearch.setState({ inTheWay: told.about.costs });
+    else useSearch.setState({ answer: { ...answer, about: { ...answer.about, ...told.about } } });
     return;
   }
   if (question === undefined) return;
@@ -118,12 +126,14 @@ function hear(told: Told): void {
     useSearch.setState({
       running: undefined,
       last: { question, end: 'found' },
+      isThinking: true,
       answer: { question, ranking: told.ranking, about: {} },
     });
   } else {
     useSearch.setState({
       running: undefined,
       last: { question, end: 'refused' },
+      isThinking: true,
       answer: undefined,
       problems: told.problems,
     });

@@ -6,6 +6,7 @@
 import type { Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
+import { type RuleCosts, ruleCosts } from '../../ranking/answer/price.ts';
 import { type Sureness, surenessOf } from '../../ranking/answer/sure.ts';
 import { rankBuild } from '../../ranking/rank.ts';
 import type { Ranking, Wanted } from '../../ranking/ranking.ts';
@@ -20,16 +21,23 @@ export interface ToSearch {
 /** What is found out about a ranking once it stands. */
 export interface About {
   readonly sureness?: Sureness;
+  /** As many rules as have been priced so far. */
+  readonly costs?: RuleCosts;
 }
 
 export type Told =
   | { readonly kind: 'so-far'; readonly ranking: Ranking }
   | { readonly kind: 'found'; readonly ranking: Ranking }
   | { readonly kind: 'about'; readonly about: About }
+  /** There is no more to say. */
+  | { readonly kind: 'said' }
   | { readonly kind: 'refused'; readonly problems: readonly Problem[] };
 
 /** The page hears of better rows this often at most, ms. */
 const everyMs = 250;
+
+/** Prices that take longer than this together are told as far as they are known, ms. */
+const mostPricingMs = 10_000;
 
 /** Questions so far. */
 let turn = 0;
@@ -55,8 +63,30 @@ function search({ build, sight, wanted }: ToSearch, judged: Judged): Ranking {
 }
 
 /** What there is to say about a ranking, each to be worked out by itself. */
-function stepsAbout({ build, sight, wanted }: ToSearch, { rows }: Ranking, judged: Judged) {
-  return [(): About => ({ sureness: surenessOf(build, sight, wanted, rows, judged) })];
+const stepsAbout = (asked: ToSearch, ranking: Ranking, judged: Judged): (() => void)[] => {
+  const { build, sight, wanted } = asked;
+  const { rows } = ranking;
+  return [
+    () => say({ sureness: surenessOf(build, sight, wanted, rows, judged) }),
+    () => price(asked, ranking),
+  ];
+};
+
+const say = (about: About): void => tell({ kind: 'about', about });
+
+/** What each rule costs; without a ranking, which of them stand in the way of any. */
+function price({ build, sight, wanted }: ToSearch, ranking?: Ranking): void {
+  if (build.rules.length === 0) return;
+  const { today } = wanted;
+  const until = performance.now() + mostPricingMs;
+  let last = performance.now();
+  const isOver = (): boolean => performance.now() > until;
+  const soFar = (costs: RuleCosts): void => {
+    if (performance.now() - last < everyMs) return;
+    last = performance.now();
+    say({ costs });
+  };
+  say({ costs: ruleCosts(build, sight, { today }, { isOver, tell: soFar }, ranking) });
 }
 
 async function answer(asked: ToSearch): Promise<void> {
@@ -68,13 +98,20 @@ async function answer(asked: ToSearch): Promise<void> {
   for (const step of stepsAbout(asked, ranking, judged)) {
     await new Promise((next) => setTimeout(next));
     if (turn !== mine) return;
-    tell({ kind: 'about', about: step() });
+    step();
   }
+  tell({ kind: 'said' });
+}
+
+function refuse(asked: ToSearch, problems: readonly Problem[]): void {
+  tell({ kind: 'refused', problems });
+  if (problems.every(({ place }) => place === 'rules')) price(asked);
+  tell({ kind: 'said' });
 }
 
 self.addEventListener('message', ({ data }: MessageEvent<ToSearch>) => {
   answer(data).catch((fault: unknown) => {
-    if (fault instanceof InputError) tell({ kind: 'refused', problems: fault.problems });
+    if (fault instanceof InputError) refuse(data, fault.problems);
     else {
       setTimeout(() => {
         // Out of the promise, so that the page hears of it.

@@ -22,7 +22,7 @@ interface RuleRowProps {
 }
 
 /** Takes a rule out as an undo step of its own. */
-function takeOut(at: number): void {
+export function takeOut(at: number): void {
   endStep();
   edit((build) => removeRule(build, at));
   endStep();
