@@ -61,7 +61,8 @@ const nothingKnown: Reached = { row: undefined, atMost: undefined, isProved: fal
 const nothingAllowed: Reached = { row: undefined, atMost: undefined, isProved: true };
 
 /**
- * The price of every rule. A ranking of the build that is at hand saves the first search. Throws
+ * The price of every rule. A ranking of the build that is at hand saves the first search, the build
+ * laid out saves doing so again. Throws
  * `InputError` where the build cannot be ranked for another reason than its rules.
  */
 export function ruleCosts(
@@ -70,16 +71,17 @@ export function ruleCosts(
   judging: Judging,
   watch: PriceWatch = {},
   atHand?: Ranking,
+  laidOut: Judged | undefined = undefined,
 ): RuleCosts {
   checkBuild(build);
   const isOver = (): boolean => watch.isOver?.() ?? false;
   const wanted = { ...judging, count: 1, isDifferent: false };
-  let laidOut: Judged | undefined;
+  let judged = laidOut;
   const reach = (asked: Build): Reached => {
     if (isOver()) return nothingKnown;
-    laidOut ??= judge(build, sight, judging);
+    judged ??= judge(build, sight, judging);
     try {
-      return reachedIn(rankBuild(asked, sight, wanted, { isOver }, laidOut));
+      return reachedIn(rankBuild(asked, sight, wanted, { isOver }, judged));
     } catch (fault) {
       if (!(fault instanceof InputError)) throw fault;
       if (fault.problems.every(({ place }) => place === 'rules')) return nothingAllowed;

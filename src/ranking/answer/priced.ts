@@ -3,6 +3,7 @@
  * where one was stopped, between what and what the price lies.
  */
 import type { Build } from '../../build/build.ts';
+import { inWords } from '../../score/finding/scheme.ts';
 import { atMostPoints, points, shownScore } from './figures.ts';
 import type { RuleCost, RuleCosts } from './price.ts';
 import { differenceInWords } from './words.ts';
@@ -35,6 +36,37 @@ export function priceSentence(build: Build, cost: RuleCost, costs: RuleCosts): s
         ? `What ${rule} costs is not known yet.`
         : `${capital(rule)} costs ${atMostPoints(cost.most)} at most.`;
   }
+}
+
+/** All rules in one sentence: which costs most, or which stand in the way of any combination. */
+export function pricesSentence({ withAll, rules }: RuleCosts): string {
+  if (withAll.row === undefined) {
+    if (!withAll.isProved) return '';
+    const freeing = rules
+      .filter(({ kind }) => kind === 'frees')
+      .map(({ rule }) => `rule ${rule + 1}`);
+    if (freeing.length > 0) {
+      return `No combination keeps every rule. Without ${inWords(freeing, 'or')} there is one.`;
+    }
+    return rules.every(({ kind }) => kind === 'stuck')
+      ? 'No combination keeps every rule, and taking out one of them is not enough.'
+      : 'No combination keeps every rule.';
+  }
+  if (rules.length > 0 && rules.every(({ kind }) => kind === 'free')) {
+    return rules.length === 1 ? 'The rule costs nothing.' : 'No rule costs anything by itself.';
+  }
+  const costing = rules.filter(({ kind }) => kind === 'costs');
+  const dearest = costing.toSorted((one, other) => (other.least ?? 0) - (one.least ?? 0))[0];
+  if (dearest === undefined) return '';
+  const others = rules.filter(({ rule }) => rule !== dearest.rule);
+  const rule = `rule ${dearest.rule + 1} costs`;
+  if (others.every(({ kind }) => kind === 'free')) {
+    return others.length === 0
+      ? `${capital(rule)} ${priceInWords(dearest)}.`
+      : `Only ${rule} anything: ${priceInWords(dearest)}.`;
+  }
+  const isSure = others.every(({ most }) => most !== undefined && most <= (dearest.least ?? 0));
+  return isSure ? `${capital(rule)} most: ${priceInWords(dearest)}.` : '';
 }
 
 /** `2.3 points`, `between 1.2 and 3.4 points`, `at least 1.2 points`. */

@@ -138,8 +138,13 @@ function sentenceFor(
   const against = though === undefined ? '' : `${name(though)} ${signed(though.points)}`;
   if (isLevel) {
     const wears = `${capital(other)} has ${differenceInWords(build, upper, lower)}.`;
-    if (gains === '' || against === '') return `Level with ${other} on every score. ${wears}`;
-    return `Level with ${other}: ${gains} against ${against}. ${wears}`;
+    if (gains !== '' && against !== '') {
+      return `Level with ${other}: ${gains} against ${against}. ${wears}`;
+    }
+    const isSame = scoreKeys.every(
+      (key) => Math.abs(upper.sheet.scores[key] - lower.sheet.scores[key]) < shows,
+    );
+    return `Level with ${other}${isSame ? ' on every score' : ''}. ${wears}`;
   }
   const by = `${capital(points(difference))} ${difference > 0 ? 'ahead of' : 'behind'} ${other}`;
   const mostly = inFavour.length > mostNamed ? 'mostly ' : '';

@@ -108,6 +108,11 @@ describe('why a row stands above another', () => {
       expect(Math.abs(upper.sheet.overall - lower.sheet.overall)).toBeLessThan(0.001);
       expect(why.sentence).toMatch(/^Level with number \d+/);
       expect(why.sentence).not.toContain('ahead');
+      const { scores } = lower.sheet;
+      const isSame = scoreKeys.every(
+        (key) => Math.abs(upper.sheet.scores[key] - scores[key]) < 0.05,
+      );
+      expect(why.sentence.includes('on every score'), why.sentence).toBe(isSame);
       for (const { id, name } of demo.parts) {
         const differs = upper.choices[id] !== lower.choices[id];
         if (id in upper.choices && differs) expect(why.sentence).toContain(name);
