@@ -6,7 +6,7 @@
  * One bottle id is one thing on the shelf, whichever rack names it (`finish/shelf`).
  */
 import { type Bottle, bottlesOf } from '../finish/finish.ts';
-import { shelfFrom } from '../finish/shelf.ts';
+import { type Shelf, shelfFrom } from '../finish/shelf.ts';
 import { type Build, type FinishRef, finishesByRef, isOpen, type Part } from './build.ts';
 
 /** A finish for each part, by part id. */
@@ -26,8 +26,17 @@ export const isToSpray = (part: Part, ref: FinishRef): boolean =>
 export const isToStrip = (part: Part, ref: FinishRef): boolean =>
   !isOpen(part) && part.painted && part.finish !== ref;
 
-/** Every bottle of the build by id, as the shelf holds it: on hand anywhere is on hand. */
-export const shelfOf = (build: Build): Map<string, Bottle> => shelfFrom(build.finishes);
+const shelves = new WeakMap<Build['finishes'], Shelf>();
+
+/**
+ * Every bottle of the build by id, as the shelf holds it: on hand anywhere is on hand. The same map
+ * for the same finishes.
+ */
+export function shelfOf(build: Build): Shelf {
+  const known = shelves.get(build.finishes) ?? shelfFrom(build.finishes);
+  shelves.set(build.finishes, known);
+  return known;
+}
 
 /** Bottles not on hand that the assignment needs, in the order the parts first need them. */
 export function bottlesToBuy(build: Build, assignment: Assignment): BottleToBuy[] {

@@ -4,11 +4,12 @@
  * stopped. The order is the sheet's: every row is scored again by it.
  */
 import { bottlesToBuy } from '../build/bottles.ts';
-import type { Alternative, Build } from '../build/build.ts';
+import type { Build } from '../build/build.ts';
 import type { SightTable } from '../car/table.ts';
 import { InputError, shown } from '../ground/problem.ts';
+import { type Evidence, scoreKeys } from '../score/evidence.ts';
 import type { Judged } from '../score/judged.ts';
-import { comparisonOf } from '../score/sheet.ts';
+import { isUnbeaten, numbersOf, reasonsFor } from '../score/sheet.ts';
 import { scoreOfCost } from '../score/terms.ts';
 import { bestDifferent } from './different.ts';
 import type { Assigned } from './network.ts';
@@ -56,7 +57,10 @@ function checkCount(count: number): void {
   ]);
 }
 
-/** A ranking as it stands; its rows are scored when they are first looked at. */
+/**
+ * A ranking as it stands. Rows are scored when they are first looked at, and the evidence of a row is
+ * gathered when that is; copying a ranking, to a worker or as JSON, looks at everything.
+ */
 function rankingOf(problem: RankingProblem, { best: all, bound, isProved, steps }: Found): Ranking {
   let rows: readonly RankedRow[] | undefined;
   return {
@@ -76,28 +80,37 @@ function rankingOf(problem: RankingProblem, { best: all, bound, isProved, steps 
 }
 
 /** Rows in the order of the sheet's overalls; level ones in the order of candidates. */
-function rowsOf({ judged, choicesOf, assignmentOf }: RankingProblem, all: readonly Assigned[]) {
-  const named = all.map(({ values }, at): Alternative => {
-    const place = String(at + 1);
-    return { id: `rank-${place}`, name: place, choices: choicesOf(values) };
+function rowsOf(problem: RankingProblem, all: readonly Assigned[]): RankedRow[] {
+  const { judged, choicesOf, assignmentOf } = problem;
+  const scored = all.map(({ values }) => {
+    const assignment = assignmentOf(values);
+    const choice = judged.choiceOf(assignment);
+    const costs = judged.terms.costs(choice, new Float64Array(scoreKeys.length));
+    return { values, assignment, choice, costs, numbers: numbersOf(costs, judged.build.weights) };
   });
-  const build = { ...judged.build, alternatives: named };
-  const { alternatives } = comparisonOf(
-    { ...judged, build },
-    { ...judged.from.judging, withoutCloseness: true },
-  );
-  const order = [...alternatives.keys()].sort(
+  scored.sort(
     (one, other) =>
-      alternatives[other]!.overall - alternatives[one]!.overall ||
-      inOrder(all[one]!.values, all[other]!.values),
+      other.numbers.overall - one.numbers.overall || inOrder(one.values, other.values),
   );
-  return order.map((at, k): RankedRow => {
+  const costs = scored.map((one) => one.costs);
+  return scored.map(({ values, assignment, choice, numbers }, k): RankedRow => {
     const place = String(k + 1);
-    const assignment = assignmentOf(all[at]!.values);
+    let evidence: readonly Evidence[] | undefined;
     return {
-      choices: named[at]!.choices,
-      sheet: { ...alternatives[at]!, id: `rank-${place}`, letter: place, name: place },
+      choices: choicesOf(values),
       toBuy: bottlesToBuy(judged.build, assignment),
+      sheet: {
+        id: `rank-${place}`,
+        letter: place,
+        name: place,
+        ...numbers,
+        pareto: isUnbeaten(costs, k),
+        broken: [],
+        get evidence() {
+          evidence ??= reasonsFor(judged, choice);
+          return evidence;
+        },
+      },
     };
   });
 }

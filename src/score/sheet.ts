@@ -107,26 +107,36 @@ function sheetOf(judged: Judged, alternative: Alternative, at: number) {
   const assignment = assignmentOf(judged.build, alternative);
   const choice = judged.choiceOf(assignment);
   const costs = judged.terms.costs(choice, new Float64Array(scoreKeys.length));
-  const weights = judged.build.weights;
-  const scheme = schemeOf(judged.terms, choice);
   const sheet: ScoreSheet = {
     id: alternative.id,
     letter: letterOf(at),
     name: alternative.name,
-    overall: overallOf(costs, weights),
-    overallWithoutReadiness: overallOf(costs, weights, 'readiness'),
+    ...numbersOf(costs, judged.build.weights),
     pareto: false,
     broken: brokenRules(judged.build, assignment, judged.factsOf(choice)).map(
       ({ sentence }) => sentence,
     ),
-    scores: Object.fromEntries(scoreKeys.map((key, k) => [key, scoreOfCost(costs[k]!)])) as Record<
-      ScoreKey,
-      number
-    >,
-    evidence: worstFirst(evidenceOf(scheme, judged.bottleNames), weights),
+    evidence: reasonsFor(judged, choice),
   };
   return { sheet, costs };
 }
+
+/** What six costs in halvings come to on a sheet. */
+export const numbersOf = (
+  costs: Float64Array,
+  weights: Weights,
+): Pick<ScoreSheet, 'overall' | 'overallWithoutReadiness' | 'scores'> => ({
+  overall: overallOf(costs, weights),
+  overallWithoutReadiness: overallOf(costs, weights, 'readiness'),
+  scores: Object.fromEntries(scoreKeys.map((key, k) => [key, scoreOfCost(costs[k]!)])) as Record<
+    ScoreKey,
+    number
+  >,
+});
+
+/** The evidence on the sheet of a choice, worst first. */
+export const reasonsFor = (judged: Judged, choice: ArrayLike<number>): Evidence[] =>
+  worstFirst(evidenceOf(schemeOf(judged.terms, choice), judged.bottleNames), judged.build.weights);
 
 /** All evidence of a scheme, by score. */
 export function evidenceOf(scheme: Scheme, bottleNames: ReadonlyMap<string, string>): Evidence[] {
@@ -147,7 +157,7 @@ function worstFirst(evidence: readonly Evidence[], weights: Weights): Evidence[]
 }
 
 /** Whether no other alternative costs at most as much on every score and less on one. */
-function isUnbeaten(costs: readonly Float64Array[], at: number): boolean {
+export function isUnbeaten(costs: readonly Float64Array[], at: number): boolean {
   const own = costs[at]!;
   return !costs.some(
     (other, k) =>

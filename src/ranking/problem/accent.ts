@@ -12,6 +12,7 @@ import { furtherAccentCost, secondAccentCost, unreadAccentCost } from '../../sco
 import { areOneColour, balanceCost, noAccentCostFor } from '../../score/six/accent.ts';
 import type { Terms } from '../../score/terms.ts';
 import { type Outlook, undecided } from './outlook.ts';
+import { canBeAccent } from './prospect.ts';
 import { Reads } from './reads.ts';
 import type { Variables } from './variables.ts';
 
@@ -19,8 +20,7 @@ export class AccentBound {
   readonly #terms: Terms;
   readonly #outlook: Outlook;
   readonly #reads: Reads;
-  /** Families that can be accents. */
-  readonly #families: readonly number[];
+  readonly #canBeAccent: Uint8Array;
   readonly #features: readonly number[];
   /** Whether the body may come to wear a loud family. */
   readonly #mayBodyBeLoud: boolean;
@@ -30,9 +30,7 @@ export class AccentBound {
     this.#terms = terms;
     this.#outlook = outlook;
     this.#reads = new Reads(terms, variables);
-    this.#families = Array.from(families.keys()).filter(
-      (f) => families[f]!.isLoud || families[f]!.isQuiet,
-    );
+    this.#canBeAccent = Uint8Array.from(families, (family) => (canBeAccent(family) ? 1 : 0));
     this.#features = scene.surfaces.flatMap(({ role }, at) => (role === 'feature' ? [at] : []));
     this.#mayBodyBeLoud = variables.candidateOf[scene.main]!.some(
       (c) => families[familyOf[scene.main]![c]!]!.isLoud,
@@ -44,19 +42,18 @@ export class AccentBound {
     const outlook = this.#outlook;
     const { scene } = this.#terms;
     const body = outlook.familyAt[scene.main]!;
-    this.#reads.look(values, outlook);
     let count = 0;
     let summed = 0;
     let more = 0;
     let cheapest = Number.POSITIVE_INFINITY;
-    for (const family of this.#families) {
-      if (family === body || !outlook.isPossible(family)) continue;
+    for (let k = 0; k < outlook.possibleCount; k++) {
+      const family = outlook.possible[k]!;
+      if (family === body || this.#canBeAccent[family] === 0) continue;
       const { leastMembership, mostMembership, leastPlaced } = outlook.prospect(family);
       if (mostMembership === 0) continue;
       // What the body may yet wear need not be an accent.
-      const isSure = body !== undecided || !outlook.mayWear(scene.main, family);
-      const sure = isSure ? leastMembership : 0;
-      const reads = this.#reads.best(family, outlook);
+      const sure = outlook.mayCome(scene.main, family) ? 0 : leastMembership;
+      const reads = this.#reads.best(family, values, outlook);
       const cost = leastPlaced + unreadAccentCost * (1 - reads);
       count += sure;
       summed += sure * cost;
@@ -73,7 +70,9 @@ export class AccentBound {
 
   #noneCost(body: number): number {
     const mayBeCarriedIn =
-      body === undecided ? this.#mayBodyBeLoud : this.#outlook.prospect(body).mayBeCarriedIn;
+      body === undecided
+        ? this.#mayBodyBeLoud
+        : this.#terms.families[body]!.isLoud && this.#outlook.prospect(body).mayBeCarriedIn;
     return noAccentCostFor(this.#terms.tonal, mayBeCarriedIn);
   }
 
@@ -81,7 +80,10 @@ export class AccentBound {
   #isOneColour(body: number): boolean {
     if (body === undecided || !this.#terms.families[body]!.isLoud) return false;
     let others = 0;
-    for (const at of this.#features) if (this.#outlook.familyAt[at] !== body) others++;
+    const { familyAt } = this.#outlook;
+    for (let k = 0; k < this.#features.length; k++) {
+      if (familyAt[this.#features[k]!] !== body) others++;
+    }
     return areOneColour(this.#features.length, others);
   }
 }

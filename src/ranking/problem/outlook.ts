@@ -17,29 +17,45 @@ const mostKept = 200_000;
 export class Outlook {
   /** Family of each surface; -1 where it is given, or `undecided`. */
   readonly familyAt: Int32Array;
+  /** Families that are worn or may be, of those looked at: the first `possibleCount`. */
+  readonly possible: Int32Array;
+  possibleCount = 0;
   /** Whether prospects are kept; else asking for them takes its time. */
   readonly isQuick: boolean;
   readonly #terms: Terms;
   readonly #variables: Variables;
   /** Family of value a of variable i at [i][a]; -1 where the variable decides no surface. */
   readonly #familyOf: readonly Int32Array[];
-  /** Families of the values of each variable. */
+  /** Families looked at that values of each variable are of, and whether family f is, at [i][f]. */
   readonly #able: readonly Int32Array[];
-  /** Whether variable i may wear family f, at [i][f]. */
   readonly #isAble: readonly Uint8Array[];
   readonly #surfacesOf: readonly Int32Array[];
-  readonly #isWornAnyway: Uint8Array;
+  /** Families looked at that surfaces wear whatever is chosen. */
+  readonly #wornAnyway: Int32Array;
+  readonly #isLookedAt: Uint8Array;
+  readonly #isPossible: Uint8Array;
   readonly #powers: Float64Array;
   /** Of each family: 2 × 3^i for every variable that wears it and 3^i for every one that may. */
   readonly #keys: Float64Array;
   readonly #kept: readonly Map<number, Prospect>[];
   #keptCount = 0;
+  /** The latest prospect of each family, and its key. */
+  readonly #latest: (Prospect | undefined)[];
+  readonly #latestKeys: Float64Array;
   #values: Int32Array = new Int32Array(0);
 
-  constructor(terms: Terms, variables: Variables) {
+  /** Looks at the families that pass. */
+  constructor(terms: Terms, variables: Variables, isLookedAt: (family: number) => boolean) {
     const { slots, of, candidateOf } = variables;
+    const count = terms.families.length;
+    const flags = (families: Iterable<number>): Uint8Array => {
+      const flagged = new Uint8Array(count);
+      for (const family of families) flagged[family] = 1;
+      return flagged;
+    };
     this.#terms = terms;
     this.#variables = variables;
+    this.#isLookedAt = Uint8Array.from(terms.families, (_, f) => (isLookedAt(f) ? 1 : 0));
     this.#surfacesOf = slots.map((_, i) =>
       Int32Array.from(Array.from(of.keys()).filter((at) => of[at] === i)),
     );
@@ -49,41 +65,52 @@ export class Outlook {
         at === undefined ? -1 : terms.familyOf[at]![candidateOf[at]![a]!]!,
       );
     });
-    this.#able = this.#familyOf.map((all) => Int32Array.from(new Set(all)).filter((f) => f >= 0));
-    this.#isAble = this.#able.map((all) => {
-      const isAble = new Uint8Array(terms.families.length);
-      for (const family of all) isAble[family] = 1;
-      return isAble;
-    });
+    const looked = (families: Int32Array): Int32Array =>
+      Int32Array.from(new Set(families)).filter((f) => f >= 0 && isLookedAt(f));
+    this.#able = this.#familyOf.map(looked);
+    this.#isAble = this.#able.map(flags);
     this.familyAt = Int32Array.from(of, (variable, at) =>
       variable < 0 ? terms.familyOf[at]![candidateOf[at]![0]!]! : undecided,
     );
-    this.#isWornAnyway = new Uint8Array(terms.families.length);
-    for (const family of this.familyAt) if (family >= 0) this.#isWornAnyway[family] = 1;
+    this.#wornAnyway = looked(this.familyAt);
+    this.possible = new Int32Array(count);
+    this.#isPossible = new Uint8Array(count);
     this.isQuick = slots.length <= mostVariables;
     this.#powers = Float64Array.from(slots, (_, i) => 3 ** i);
-    this.#keys = new Float64Array(terms.families.length);
+    this.#keys = new Float64Array(count);
     this.#kept = terms.families.map(() => new Map());
+    this.#latest = terms.families.map(() => undefined);
+    this.#latestKeys = new Float64Array(count);
   }
 
   /** Looks at an assignment, -1 standing for values not chosen yet. */
   look(values: Int32Array): void {
     this.#values = values;
-    const keys = this.#keys;
-    keys.fill(0);
+    for (let k = 0; k < this.possibleCount; k++) {
+      const family = this.possible[k]!;
+      this.#keys[family] = 0;
+      this.#isPossible[family] = 0;
+    }
+    this.possibleCount = 0;
+    for (let k = 0; k < this.#wornAnyway.length; k++) this.#add(this.#wornAnyway[k]!, 0);
     for (let i = 0; i < values.length; i++) {
       const value = values[i]!;
-      const family = value < 0 ? undecided : this.#familyOf[i]![value]!;
       const power = this.#powers[i]!;
-      if (family >= 0) keys[family]! += 2 * power;
-      else if (value < 0) for (const able of this.#able[i]!) keys[able]! += power;
-      for (const at of this.#surfacesOf[i]!) this.familyAt[at] = family;
+      const family = value < 0 ? undecided : this.#familyOf[i]![value]!;
+      if (value < 0) {
+        const able = this.#able[i]!;
+        for (let k = 0; k < able.length; k++) this.#add(able[k]!, power);
+      } else if (family >= 0 && this.#isLookedAt[family] === 1) this.#add(family, 2 * power);
+      const surfaces = this.#surfacesOf[i]!;
+      for (let k = 0; k < surfaces.length; k++) this.familyAt[surfaces[k]!] = family;
     }
   }
 
-  /** Whether anything wears, or may wear, a family. */
-  isPossible(family: number): boolean {
-    return this.#keys[family]! > 0 || this.#isWornAnyway[family] === 1;
+  #add(family: number, amount: number): void {
+    this.#keys[family]! += amount;
+    if (this.#isPossible[family] === 1) return;
+    this.#isPossible[family] = 1;
+    this.possible[this.possibleCount++] = family;
   }
 
   /** Sum over the variables that are not decided and may come to wear a family. */
@@ -95,19 +122,22 @@ export class Outlook {
     return sum;
   }
 
-  /** Whether a surface may come to wear a family, or wears it. */
-  mayWear(at: number, family: number): boolean {
-    const now = this.familyAt[at]!;
-    return now === undecided
-      ? this.#isAble[this.#variables.of[at]!]![family] === 1
-      : now === family;
+  /** Whether a surface that is not decided may come to wear a family. */
+  mayCome(at: number, family: number): boolean {
+    return this.familyAt[at] === undecided && this.#isAble[this.#variables.of[at]!]![family] === 1;
   }
 
-  /** What a family can still come to. */
+  /** What a family that is looked at can still come to. */
   prospect(family: number): Prospect {
     const key = this.#keys[family]!;
-    const kept = this.isQuick ? this.#kept[family]!.get(key) : undefined;
-    return kept ?? this.#found(family, key);
+    const latest = this.#latest[family];
+    if (latest !== undefined && this.#latestKeys[family] === key) return latest;
+    const prospect = this.#kept[family]!.get(key) ?? this.#found(family, key);
+    if (this.isQuick) {
+      this.#latest[family] = prospect;
+      this.#latestKeys[family] = key;
+    }
+    return prospect;
   }
 
   #found(family: number, key: number): Prospect {

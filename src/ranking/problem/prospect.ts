@@ -8,6 +8,7 @@
  * memberships 0–1, costs halvings.
  */
 import { bodyEchoShare, detailMm2 } from '../../score/judgement.ts';
+import type { Family } from '../../score/seen/family.ts';
 import {
   accentCost,
   carriedInPercents,
@@ -30,6 +31,9 @@ export interface Prospect {
   /** As the body's family: whether cabin or wheels may carry it in. */
   readonly mayBeCarriedIn: boolean;
 }
+
+/** Whether a family can be an accent at all; others are the neutrals that go with anything. */
+export const canBeAccent = ({ isLoud, isQuiet }: Family): boolean => isLoud || isQuiet;
 
 /** Whether a variable's surfaces wear a family. */
 export const wearsNot = 0;

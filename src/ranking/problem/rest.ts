@@ -10,6 +10,7 @@ import { lateCost } from '../../score/six/readiness.ts';
 import { never, type Rest } from '../network.ts';
 import { AccentBound } from './accent.ts';
 import { Outlook } from './outlook.ts';
+import { canBeAccent } from './prospect.ts';
 import type { Shares } from './sums.ts';
 import type { Variables } from './variables.ts';
 
@@ -20,10 +21,13 @@ const isCarRule = (rule: Rule): rule is CarRule =>
 /** The rest of a build's network; undefined where everything is a sum. */
 export function restOf(judged: Judged, variables: Variables, shares: Shares): Rest | undefined {
   const { terms, build } = judged;
-  const outlook = new Outlook(terms, variables);
+  const rules = build.rules.filter(isCarRule);
+  const isLookedAt = (family: number): boolean =>
+    rules.length > 0 || canBeAccent(terms.families[family]!);
+  const outlook = new Outlook(terms, variables, isLookedAt);
   const accent = shares.accent > 0 ? new AccentBound(terms, variables, outlook) : undefined;
   const late = lateOf(judged, variables, shares);
-  const breaks = build.rules.filter(isCarRule).map((rule) => breachOf(rule, judged, outlook));
+  const breaks = rules.map((rule) => breachOf(rule, judged, outlook));
   if (accent === undefined && late === undefined && breaks.length === 0) return undefined;
   const least = (values: Int32Array): number => {
     outlook.look(values);

@@ -4,7 +4,13 @@
  */
 import { type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { stripCost } from '../../score/judgement.ts';
-import { cellSize, costByItself, type PairTerm, pairCosts, type Terms } from '../../score/terms.ts';
+import {
+  costByItself,
+  type PairTerm,
+  pairCostCount,
+  pairCosts,
+  type Terms,
+} from '../../score/terms.ts';
 import type { Draft } from './draft.ts';
 import type { Variables } from './variables.ts';
 
@@ -37,7 +43,7 @@ export function addSums(draft: Draft, terms: Terms, variables: Variables, shares
       return shares.sheen * costByItself(scene, at, worn) + shares.readiness * strips;
     });
   });
-  const cell = new Float64Array(cellSize);
+  const cell = new Float64Array(pairCostCount);
   for (const pair of pairs) {
     if (!isWeighed(pair, shares)) continue;
     const [inA, inB] = [candidateOf[pair.a]!, candidateOf[pair.b]!];

@@ -3,13 +3,12 @@ export type Curve = readonly (readonly [x: number, y: number])[];
 
 /** Height of the curve at `x`. */
 export function along(curve: Curve, x: number): number {
-  let [fromX, fromY] = curve[0]!;
-  if (x <= fromX) return fromY;
+  let from = curve[0]!;
+  if (x <= from[0]) return from[1];
   for (let k = 1; k < curve.length; k++) {
-    const [toX, toY] = curve[k]!;
-    if (x <= toX) return fromY + ((toY - fromY) * (x - fromX)) / (toX - fromX);
-    fromX = toX;
-    fromY = toY;
+    const to = curve[k]!;
+    if (x <= to[0]) return from[1] + ((to[1] - from[1]) * (x - from[0])) / (to[0] - from[0]);
+    from = to;
   }
-  return fromY;
+  return from[1];
 }

@@ -38,9 +38,8 @@ export const visualAngleDegrees = (sizeMm: number, distanceMm: number): number =
 
 /** v: difference of two colours in units of the thresholds. */
 export function visibility(one: Lab, other: Lab, thresholds: Thresholds): number {
-  return Math.hypot(
-    (one[0] - other[0]) / thresholds.lightness,
-    (one[1] - other[1]) / thresholds.a,
-    (one[2] - other[2]) / thresholds.b,
-  );
+  const lightness = (one[0] - other[0]) / thresholds.lightness;
+  const a = (one[1] - other[1]) / thresholds.a;
+  const b = (one[2] - other[2]) / thresholds.b;
+  return Math.sqrt(lightness * lightness + a * a + b * b);
 }

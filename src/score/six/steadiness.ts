@@ -38,13 +38,24 @@ export function steadinessCost(reading: Reading, feature: Worn, neighbour: Worn)
   if (feature.ref === neighbour.ref) return 0;
   const quiet = quietness(feature, neighbour, reading.isSkin);
   if (quiet === 0) return 0;
-  const { lights, eyes } = visibilitiesElsewhere(reading, feature, neighbour);
-  const lossAt = (v: number): number => along(reading.curve, v);
-  const inDaylight = lossAt(lights[0]!);
-  const floor = Math.min(leastVisibilityElsewhere, lights[0]!);
-  const elsewhere = (v: number): number => lossAt(Math.max(floor, v));
-  const acrossLights = Math.max(inDaylight, ...lights.slice(1).map(elsewhere));
-  const deficient = eyes.reduce((sum, v) => sum + elsewhere(v), 0) / eyes.length;
-  const acrossEyes = Math.max(inDaylight, deficient);
+  const { curve, thresholds } = reading;
+  const bySheen = sheenVisibility(feature, neighbour);
+  // Looped over without a list of all v: tables of whole racks are filled by this.
+  const seen = (one: Worn['lab'], other: Worn['lab']): number =>
+    Math.max(bySheen, visibility(one, other, thresholds));
+  const byDay = seen(feature.underLights[0]!, neighbour.underLights[0]!);
+  const inDaylight = along(curve, byDay);
+  const floor = Math.min(leastVisibilityElsewhere, byDay);
+  let acrossLights = inDaylight;
+  for (let k = 1; k < feature.underLights.length; k++) {
+    const v = seen(feature.underLights[k]!, neighbour.underLights[k]!);
+    acrossLights = Math.max(acrossLights, along(curve, Math.max(floor, v)));
+  }
+  let deficient = 0;
+  for (let k = 0; k < feature.toEyes.length; k++) {
+    const v = seen(feature.toEyes[k]!, neighbour.toEyes[k]!);
+    deficient += along(curve, Math.max(floor, v));
+  }
+  const acrossEyes = Math.max(inDaylight, deficient / feature.toEyes.length);
   return steadinessFactor * reading.weight * quiet * 0.5 * (acrossLights + acrossEyes);
 }
