@@ -38,8 +38,12 @@ export function priceSentence(build: Build, cost: RuleCost, costs: RuleCosts): s
   }
 }
 
-/** All rules in one sentence: which costs most, or which stand in the way of any combination. */
-export function pricesSentence({ withAll, rules }: RuleCosts): string {
+/**
+ * All rules in one sentence: which costs most, or which stand in the way of any combination; nothing
+ * as long as some are not priced.
+ */
+export function pricesSentence(build: Pick<Build, 'rules'>, { withAll, rules }: RuleCosts): string {
+  if (rules.length < build.rules.length) return '';
   if (withAll.row === undefined) {
     if (!withAll.isProved) return '';
     const freeing = rules

@@ -130,7 +130,7 @@ describe('prices in words', () => {
   it('of all rules name the one that costs most, or those that stand in the way, and no other', () => {
     const seen = new Set<string>();
     for (const { build, bestWith, bestWithout, told } of cases) {
-      const sentence = pricesSentence(told);
+      const sentence = pricesSentence(build, told);
       const prices = bestWithout.map((without) => (without ?? 0) - (bestWith ?? 0));
       const named = [...sentence.matchAll(/rule (\d+)/gi)].map(([, number]) => Number(number) - 1);
       const where = `${sentence} ${JSON.stringify(build.rules)}`;
@@ -141,6 +141,7 @@ describe('prices in words', () => {
         if (freeing.length > 0) seen.add('frees');
       } else if (prices.every((price) => price < 0.001)) {
         expect(sentence).toMatch(/costs? (nothing|anything by itself)\.$/);
+        expect(pricesSentence(build, { ...told, rules: told.rules.slice(1) })).toBe('');
         seen.add('free');
       } else if (named.length > 0) {
         expect(prices[named[0]!], where).toBeGreaterThan(Math.max(...prices) - 0.002);
@@ -151,12 +152,15 @@ describe('prices in words', () => {
       withAll: { row: undefined, atMost: undefined, isProved: true },
       rules: [0, 1].map((rule) => ({ ...costing, rule, kind: 'stuck' as const })),
     };
-    expect(pricesSentence(stuck)).toBe(
+    expect(pricesSentence({ rules: [] }, stuck)).toBe(
       'No combination keeps every rule, and taking out one of them is not enough.',
     );
     expect([...seen].sort()).toEqual(['free', 'frees', 'most', 'only']);
     expect(
-      pricesSentence({ withAll: { row: undefined, atMost: 90, isProved: false }, rules: [] }),
+      pricesSentence(
+        { rules: [] },
+        { withAll: { row: undefined, atMost: 90, isProved: false }, rules: [] },
+      ),
     ).toBe('');
   });
 });
