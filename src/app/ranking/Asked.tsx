@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { finishesByRef } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
+import { plainlyDifferent } from '../../score/judgement.ts';
 import { lightWords } from '../cars/lamps.ts';
 import { goToHeading } from '../commands/go.ts';
 import { later } from '../later.tsx';
@@ -49,7 +50,7 @@ export function Asked({ question }: { question: Question }) {
           <span>
             Only plainly different ones
             <small className="tick-note">
-              Each at least ΔE2000 5 from every one above it, on some open part.
+              Each at least ΔE2000 {plainlyDifferent} from every one above it, on some open part.
             </small>
           </span>
         </label>

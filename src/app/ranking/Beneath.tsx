@@ -5,6 +5,7 @@ import { priceSentence } from '../../ranking/answer/priced.ts';
 import { takeOut } from '../rules/RuleRow.tsx';
 import { Sentence } from '../rules/Sentence.tsx';
 import '../rules/rules.css';
+import type { Answer } from './search.ts';
 
 interface CostsProps {
   readonly build: Build;
@@ -45,13 +46,14 @@ export const Costs = ({ build, costs, isStale = false }: CostsProps) => (
 );
 
 interface BeneathProps {
-  readonly build: Build;
-  readonly costs: RuleCosts | undefined;
+  readonly answer: Answer;
   readonly isStale: boolean;
 }
 
-/** Prices once they are known, then limits. */
-export function Beneath({ build, costs, isStale }: BeneathProps) {
+/** Prices once they are known, what would be best under other weights, then limits. */
+export function Beneath({ answer: { question, about }, isStale }: BeneathProps) {
+  const { build } = question;
+  const { costs, unbeaten } = about;
   return (
     <>
       {build.rules.length === 0 || costs === undefined ? null : (
@@ -63,10 +65,19 @@ export function Beneath({ build, costs, isStale }: BeneathProps) {
           <Costs build={build} costs={costs} isStale={isStale} />
         </section>
       )}
+      {unbeaten === undefined || unbeaten.sentence === '' ? null : (
+        <section aria-labelledby="ranking-weighed">
+          <h3 id="ranking-weighed" className="section-title">
+            However you weigh it
+          </h3>
+          <p className="ranking-limits">{unbeaten.sentence}</p>
+        </section>
+      )}
       <p className="quiet ranking-limits">
-        Each overall is that of the score sheet, worked out in the same way. Colours and sheens are
-        as stated, not measured on your model, and what counts is our judgement: rows a few points
-        apart are for your eye to settle, best with spoons in hand.
+        Each overall is that of the score sheet, proved to 0.001 point where it says proved. Colours
+        and sheens are as stated, not measured on your model; differences are CIEDE2000, and what
+        counts is our judgement. Rows a few points apart are for your eye to settle, best with
+        spoons in hand.
       </p>
     </>
   );

@@ -40,11 +40,11 @@ interface RefusedProps {
 export const Refused = ({ build, problems, costs }: RefusedProps) => (
   <section className="clash ranking-refused" aria-labelledby="ranking-refused">
     <h3 id="ranking-refused">Nothing can be ranked as it stands</h3>
-    <ul role="status">
+    <div role="status" className="ranking-problems">
       {problems.map((problem) => (
-        <li key={problemSentence(problem)}>{problemSentence(problem)}</li>
+        <p key={problemSentence(problem)}>{problemSentence(problem)}</p>
       ))}
-    </ul>
+    </div>
     {costs === undefined ? null : <Costs build={build} costs={costs} />}
     <div className="buttons">
       <button type="button" className="button" onClick={() => goToHeading('rules-title')}>

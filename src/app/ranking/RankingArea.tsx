@@ -42,9 +42,7 @@ function Search() {
       <Asked question={question} />
       <Standing question={question} isStale={isStale} />
       {answer === undefined ? null : <Ranked answer={answer} isStale={isStale} />}
-      {answer === undefined ? null : (
-        <Beneath build={answer.question.build} costs={answer.about.costs} isStale={isStale} />
-      )}
+      {answer === undefined ? null : <Beneath answer={answer} isStale={isStale} />}
     </>
   );
 }

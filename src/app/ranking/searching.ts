@@ -6,8 +6,10 @@
 import type { Build } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
 import { InputError, type Problem } from '../../ground/problem.ts';
+import { paretoSet } from '../../ranking/answer/pareto.ts';
 import { type RuleCosts, ruleCosts } from '../../ranking/answer/price.ts';
 import { type Sureness, surenessOf } from '../../ranking/answer/sure.ts';
+import { type UnbeatenRows, unbeatenRows } from '../../ranking/answer/unbeaten.ts';
 import { rankBuild } from '../../ranking/rank.ts';
 import type { Ranking, Wanted } from '../../ranking/ranking.ts';
 import { type Judged, judge } from '../../score/judged.ts';
@@ -23,6 +25,7 @@ export interface About {
   readonly sureness?: Sureness;
   /** As many rules as have been priced so far. */
   readonly costs?: RuleCosts;
+  readonly unbeaten?: UnbeatenRows;
 }
 
 export type Told =
@@ -36,8 +39,8 @@ export type Told =
 /** The page hears of better rows this often at most, ms. */
 const everyMs = 250;
 
-/** Prices that take longer than this together are told as far as they are known, ms. */
-const mostPricingMs = 10_000;
+/** What takes longer than this is told as far as it is known, ms. */
+const mostMs = 10_000;
 
 /** Questions so far. */
 let turn = 0;
@@ -62,6 +65,12 @@ function search({ build, sight, wanted }: ToSearch, judged: Judged): Ranking {
   );
 }
 
+/** Says when so much time has passed, ms. */
+function within(ms: number): () => boolean {
+  const until = performance.now() + ms;
+  return () => performance.now() > until;
+}
+
 /** What there is to say about a ranking, each to be worked out by itself. */
 const stepsAbout = (asked: ToSearch, ranking: Ranking, judged: Judged): (() => void)[] => {
   const { build, sight, wanted } = asked;
@@ -69,6 +78,10 @@ const stepsAbout = (asked: ToSearch, ranking: Ranking, judged: Judged): (() => v
   return [
     () => say({ sureness: surenessOf(build, sight, wanted, rows, judged) }),
     () => price(asked, ranking),
+    () =>
+      say({
+        unbeaten: unbeatenRows(rows, paretoSet(build, sight, wanted, within(mostMs), judged)),
+      }),
   ];
 };
 
@@ -78,9 +91,8 @@ const say = (about: About): void => tell({ kind: 'about', about });
 function price({ build, sight, wanted }: ToSearch, ranking?: Ranking): void {
   if (build.rules.length === 0) return;
   const { today } = wanted;
-  const until = performance.now() + mostPricingMs;
   let last = performance.now();
-  const isOver = (): boolean => performance.now() > until;
+  const isOver = within(mostMs);
   const soFar = (costs: RuleCosts): void => {
     if (performance.now() - last < everyMs) return;
     last = performance.now();
