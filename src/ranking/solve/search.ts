@@ -37,9 +37,9 @@ export interface Searched {
 /** Steps between two looks at the clock. */
 const stepsBetween = 32;
 /** Down to this depth what is left is swept before it is searched, where it has so many pairs. */
-const deepestSwept = Number(process.env.DEEP ?? 1);
-const leastSwept = Number(process.env.LEAST ?? 2000);
-const sweepsWithin = Number(process.env.SW ?? 6);
+const deepestSwept = 1;
+const leastSwept = 2000;
+const sweepsWithin = 6;
 
 /** What all depths of one search share. */
 interface Shared {

@@ -34,7 +34,7 @@ export interface Found {
 
 const mostSweeps = 40;
 /** Looks at the clock before a first dive ends. */
-const diveSteps = Number(process.env.DIVE ?? 2);
+const diveSteps = 2;
 /** Half a thousandth of a point of a score of 100 whose costs halve it 1.4 times each. */
 const usualTolerance = 5e-6;
 

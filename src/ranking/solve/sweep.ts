@@ -7,7 +7,7 @@
 import type { Layout, Left } from './layout.ts';
 
 /** Sweeps end once one gains less than this share of what is still open. */
-const leastGain = 0.02;
+const leastGain = 0.2;
 /** Tables are laid out anew once so much of all values has gone. */
 const keptShare = 0.7;
 
