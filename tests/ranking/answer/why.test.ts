@@ -6,7 +6,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Build } from '../../../src/build/build.ts';
 import { drawFrom } from '../../../src/ground/draw.ts';
-import { sharesOf, type Why, whyAbove } from '../../../src/ranking/answer/why.ts';
+import { sharesOf } from '../../../src/ranking/answer/share.ts';
+import { type Why, whyAbove } from '../../../src/ranking/answer/why.ts';
 import type { RankedRow } from '../../../src/ranking/ranking.ts';
 import { scoreKeys } from '../../../src/score/evidence.ts';
 import { sentenceOf } from '../../../src/score/sentence.ts';
@@ -77,6 +78,33 @@ describe('why a row stands above another', () => {
       expect(alike.length).toBeGreaterThan(0);
       expect(Math.min(...alike.map(({ cost }) => cost))).toBeLessThan(finding.cost);
     }
+  });
+
+  it('what is well instead, where no finding tells, stands on the upper sheet and not on the lower', () => {
+    const merits = pairs.filter(({ why }) => why.merit !== undefined);
+    expect(merits.length).toBeGreaterThan(0);
+    for (const { upper, lower, why } of merits) {
+      const { sentence, finding } = why.merit!;
+      expect(why.fault).toBeUndefined();
+      expect(finding.cost).toBeLessThanOrEqual(0.5);
+      expect(upper.sheet.evidence.map(sentenceOf)).toContain(sentence);
+      expect(lower.sheet.evidence.map(sentenceOf)).not.toContain(sentence);
+    }
+  });
+
+  it('points that are named add up to the difference, unless it says “mostly”', () => {
+    let summed = 0;
+    for (const { why } of pairs) {
+      if (why.isLevel || why.difference.includes('mostly')) continue;
+      const named = [...why.difference.matchAll(/([+−])(\d+\.\d)/g)].map(
+        ([, sign, number]) => (sign === '+' ? 1 : -1) * Number(number),
+      );
+      const sum = named.reduce((total, one) => total + one, 0);
+      // Each of at most six is rounded by up to 0.05, left out below that.
+      expect(Math.abs(sum - why.points), why.difference).toBeLessThanOrEqual(0.3);
+      summed++;
+    }
+    expect(summed).toBeGreaterThan(100);
   });
 
   it('bottles are told as the rows count them, and only where readiness tells', () => {
