@@ -64,8 +64,6 @@ export interface Terms extends TermsInput {
 
 /** Values kept per pair of candidates: four costs, and how well the reading reads (0–1). */
 const cellSize = 5;
-/** Costs of a pair: contrast, sheen, nearly same, steadiness. */
-export const pairCostCount = 4;
 
 /** The terms of a scene and its candidates; what others of that scene have found may be handed in. */
 export function termsOf(
@@ -94,19 +92,13 @@ export function termsOf(
     tables[k]![ca] = row;
     return row;
   };
-  const filled = new Float64Array(pairCostCount);
+  const filled = new Float64Array(cellSize);
   const fill = (row: Float64Array, k: number, ca: number, cb: number): void => {
     const pair = pairs[k]!;
     const one = candidates[pair.a]![ca]!.worn;
     const other = candidates[pair.b]![cb]!.worn;
     const isOneFamily = familyOf[pair.a]![ca] === familyOf[pair.b]![cb];
     row.set(pairCosts(pair, one, other, isOneFamily, filled), cb * cellSize);
-    row[cb * cellSize + 4] = 0;
-    if (pair.reading === undefined) return;
-    const isFeatureA = pair.reading.feature === pair.a;
-    row[cb * cellSize + 4] = isFeatureA
-      ? readsWell(pair.reading, one, other)
-      : readsWell(pair.reading, other, one);
   };
   const byItself = candidates.map((list, at) =>
     Float64Array.from(list, ({ worn }) => costByItself(scene, at, worn)),
@@ -172,11 +164,8 @@ export function termsOf(
 export const costByItself = (scene: Scene, at: number, worn: Worn): number =>
   unclearedFlakeCost(scene, at, worn) + outOfPlaceCost(scene, at, worn);
 
-/**
- * What two surfaces cost under two finishes, in halvings: contrast, sheen, nearly same, steadiness,
- * written into the first four places of `cell`.
- */
-export function pairCosts(
+/** What two surfaces cost under two finishes, written into the `cellSize` places of `cell`. */
+function pairCosts(
   pair: PairTerm,
   one: Worn,
   other: Worn,
@@ -191,6 +180,7 @@ export function pairCosts(
     const neighbour = isFeatureA ? other : one;
     cell[0] = contrastCost(reading, feature, neighbour);
     if (pair.delicate) cell[3] = steadinessCost(reading, feature, neighbour);
+    cell[4] = readsWell(reading, feature, neighbour);
   }
   if (pair.sheen !== undefined) cell[1] = sheenCost(pair.sheen, one, other, isOneFamily);
   if (pair.group !== undefined) cell[2] = nearlySameCost(pair.group, one, other);

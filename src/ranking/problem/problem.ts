@@ -12,11 +12,13 @@ import { addDays } from '../../build/date.ts';
 import type { SightTable } from '../../car/table.ts';
 import { type Judged, type Judging, judgeAgain } from '../../score/judged.ts';
 import { type Network, never, type Rest, type Things } from '../network.ts';
+import { restOf } from '../rest/rest.ts';
 import { Draft } from './draft.ts';
+import { isWeighed } from './pairs.ts';
 import { checkBuild, checkCells, domainsLeft, refuseWhereNoneIsLeft } from './refuse.ts';
-import { restOf } from './rest.ts';
+import { type Shares, sharesOf } from './shares.ts';
 import { slotsOf } from './slots.ts';
-import { addSums, isWeighed, type Shares, sharesOf } from './sums.ts';
+import { addSums } from './sums.ts';
 import { thingsOf } from './things.ts';
 import { type Variables, variablesOf } from './variables.ts';
 

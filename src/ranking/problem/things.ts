@@ -7,8 +7,8 @@ import { newBottlesIn } from '../../build/choice/choice.ts';
 import type { Judged } from '../../score/judged.ts';
 import { bottleCost } from '../../score/judgement.ts';
 import type { Limit, Things } from '../network.ts';
+import type { Shares } from './shares.ts';
 import type { Slot } from './slots.ts';
-import type { Shares } from './sums.ts';
 import type { Variables } from './variables.ts';
 
 /** Things of a network; undefined where nothing is paid for or counted. */

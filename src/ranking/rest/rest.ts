@@ -8,11 +8,11 @@ import type { Rule } from '../../build/build.ts';
 import type { Judged } from '../../score/judged.ts';
 import { lateCost } from '../../score/six/readiness.ts';
 import { never, type Rest } from '../network.ts';
+import type { Shares } from '../problem/shares.ts';
+import type { Variables } from '../problem/variables.ts';
 import { AccentBound } from './accent.ts';
 import { Outlook } from './outlook.ts';
 import { canBeAccent } from './prospect.ts';
-import type { Shares } from './sums.ts';
-import type { Variables } from './variables.ts';
 
 type CarRule = Extract<Rule, { kind: 'must-echo' | 'most-share' }>;
 const isCarRule = (rule: Rule): rule is CarRule =>

@@ -11,10 +11,10 @@
 import { furtherAccentCost, secondAccentCost, unreadAccentCost } from '../../score/judgement.ts';
 import { areOneColour, balanceCost, noAccentCostFor } from '../../score/six/accent.ts';
 import type { Terms } from '../../score/terms.ts';
+import type { Variables } from '../problem/variables.ts';
 import { type Outlook, undecided } from './outlook.ts';
 import { canBeAccent } from './prospect.ts';
 import { Reads } from './reads.ts';
-import type { Variables } from './variables.ts';
 
 export class AccentBound {
   readonly #terms: Terms;

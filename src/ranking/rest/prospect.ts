@@ -18,7 +18,7 @@ import {
   showingOf,
 } from '../../score/six/accent.ts';
 import type { Terms } from '../../score/terms.ts';
-import type { Variables } from './variables.ts';
+import type { Variables } from '../problem/variables.ts';
 
 export interface Prospect {
   readonly leastSharePercent: number;

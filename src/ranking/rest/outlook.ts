@@ -4,8 +4,8 @@
  * may: they are asked for again and again, and change with nothing else.
  */
 import type { Terms } from '../../score/terms.ts';
+import type { Variables } from '../problem/variables.ts';
 import { mayWear, type Prospect, prospectOf, wears, wearsNot } from './prospect.ts';
-import type { Variables } from './variables.ts';
 
 /** Family of a surface that is not decided yet. */
 export const undecided = -2;

@@ -4,8 +4,8 @@
  */
 import { type Reading, readsWell } from '../../score/six/contrast.ts';
 import type { Terms } from '../../score/terms.ts';
+import type { Variables } from '../problem/variables.ts';
 import { type Outlook, undecided } from './outlook.ts';
-import type { Variables } from './variables.ts';
 
 /** A feature, and each reading of it. */
 interface Feature {
