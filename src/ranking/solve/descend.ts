@@ -5,7 +5,7 @@
  */
 import { type Draw, drawFrom } from '../../ground/draw.ts';
 import { costOf, type Network, never, summedCost } from '../network.ts';
-import { improveForest } from './blocks.ts';
+import { improveForest } from './forest.ts';
 import type { Keeping } from './pool.ts';
 
 const seed = 41;

@@ -5,10 +5,10 @@
  */
 import { type Assigned, type Network, never } from '../network.ts';
 import { descend, descendAgain } from './descend.ts';
-import { layoutOf } from './layout.ts';
+import { type Layout, layoutOf } from './layout.ts';
 import { Pool } from './pool.ts';
 import { type Control, search } from './search.ts';
-import { swept } from './sweep.ts';
+import { type Sweeping, swept } from './sweep.ts';
 import { networkWithin, poolWithin } from './within.ts';
 
 /** What is asked, and how the work is watched. */
@@ -34,7 +34,7 @@ export interface Found {
 
 const mostSweeps = 40;
 /** Looks at the clock before a first dive ends. */
-const diveSteps = 2;
+const diveLooks = 2;
 /** Half a thousandth of a point of a score of 100 whose costs halve it 1.4 times each. */
 const usualTolerance = 5e-6;
 
@@ -58,15 +58,32 @@ export function best(network: Network, asked: Asked): Found {
     isOver,
     tell: (steps, open) => asked.tell?.(found(open, false, steps)),
   };
-  // Swept costs lead a first dive near the best, and often all the way.
-  let left = diveSteps;
-  const dive = search(network, first, pool, { ...control, isOver: () => isOver() || left-- < 0 });
-  if (dive.isWhole) return found(never, true, dive.steps);
-  // A lower ceiling makes all that follows shorter.
-  const { origin } = first;
-  descendAgain(networkWithin(network, origin), poolWithin(pool, origin), isOver);
-  const layout = swept(first, sweeping);
+  const layout = isFew(first) ? first : lowered(network, first, pool, sweeping, control);
   if (layout === undefined) return found(never, true, 0);
   const { isWhole, bound, steps } = search(network, layout, pool, control);
   return found(isWhole ? never : bound, isWhole, steps);
+}
+
+/** Assignments up to which one search is quicker than any preparation. */
+const fewAssignments = 1e5;
+const isFew = ({ sizes }: Layout): boolean =>
+  sizes.reduce((product, size) => product * size, 1) <= fewAssignments;
+
+/**
+ * A layout under a lower ceiling; undefined where nothing in it is below. Swept costs lead a first
+ * dive near the best, and often all the way; descents go on among the values that are left.
+ */
+function lowered(
+  network: Network,
+  layout: Layout,
+  pool: Pool,
+  sweeping: Sweeping,
+  control: Control,
+): Layout | undefined {
+  let left = diveLooks;
+  const isOver = (): boolean => control.isOver() || left-- < 0;
+  if (search(network, layout, pool, { ...control, isOver }).isWhole) return undefined;
+  const { origin } = layout;
+  descendAgain(networkWithin(network, origin), poolWithin(pool, origin), control.isOver);
+  return swept(layout, sweeping);
 }
