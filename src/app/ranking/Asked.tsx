@@ -80,8 +80,7 @@ function What({ question: { build, held }, isWeighing, onWeigh }: WhatProps) {
     <p className="ranking-what">
       Ranked {all === 1n ? 'is' : 'are'}{' '}
       {isPart ? `${keeping.toLocaleString('en-GB')} of ${combinationsInWords(all)}` : null}
-      {isPart || all === 1n ? null : 'all '}
-      {isPart ? null : combinationsInWords(all)} of{' '}
+      {isPart ? null : allInWords(all)} of{' '}
       <Way words={openParts} onGo={() => lay({ kind: 'parts', asks: 'open' })} />
       {isPart ? ', those that keep ' : ', under '}
       <Way
@@ -95,6 +94,11 @@ function What({ question: { build, held }, isWeighing, onWeigh }: WhatProps) {
       .
     </p>
   );
+}
+
+function allInWords(count: bigint): string {
+  const words = combinationsInWords(count);
+  return /^[0-9]/.test(words) ? `all ${words}` : words;
 }
 
 const rulesInWords = (count: number): string => (count === 1 ? 'one rule' : `${count} rules`);

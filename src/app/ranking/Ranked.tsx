@@ -24,6 +24,18 @@ const onRoomy = (tell: () => void): (() => void) => {
   return () => roomy.removeEventListener('change', tell);
 };
 
+/**
+ * Where a table of so many parts never scrolls sideways, its head is held beneath the cars: in every
+ * window that shows a table, or only in wide ones. The style sheet says the same.
+ */
+function fitOf(parts: number): 'always' | 'wide' | 'never' {
+  if (parts <= 7) return 'always';
+  return parts <= 11 ? 'wide' : 'never';
+}
+
+/** Least width of a table: narrow columns rather than scrolling, roomy ones where it scrolls anyway. */
+const leastRem = (parts: number): number => 18 + parts * (fitOf(parts) === 'never' ? 9 : 6);
+
 interface RankedProps {
   readonly answer: Answer;
   readonly isStale: boolean;
@@ -54,8 +66,12 @@ export function Ranked({ answer, isStale }: RankedProps) {
     );
   }
   return (
-    <div className={className} {...scrollable('The best combinations')}>
-      <table className="ranking-table" style={{ minInlineSize: `${18 + columns.length * 7}rem` }}>
+    <div
+      className={className}
+      data-fits={fitOf(columns.length)}
+      {...scrollable('The best combinations')}
+    >
+      <table className="ranking-table" style={{ minInlineSize: `${leastRem(columns.length)}rem` }}>
         <colgroup>
           <col className="ranking-col-number" />
           <col className="ranking-col-overall" />
@@ -77,7 +93,7 @@ export function Ranked({ answer, isStale }: RankedProps) {
                 {holds[at]}
               </th>
             ))}
-            <th scope="col" className="ranking-head">
+            <th scope="col" className="ranking-head is-last">
               <span className="unseen">On the stage</span>
             </th>
           </tr>
