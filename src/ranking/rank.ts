@@ -38,7 +38,7 @@ export function rankBuild(
   const asked: Asked = {
     count: wanted.count,
     isOver: () => watch.isOver?.() ?? false,
-    tell: (soFar) => watch.tell?.(told(soFar)),
+    ...(watch.tell === undefined ? {} : { tell: (soFar: Found) => watch.tell?.(told(soFar)) }),
   };
   const found = wanted.isDifferent ? bestDifferent(problem, asked) : best(problem.network, asked);
   if (found.isProved && found.best.length === 0) refuseWhereNoneIsLeft(build);

@@ -6,8 +6,7 @@
  * finishes; and where two colours are farther apart than anything is charged for, in every light and to
  * all eyes, contrast and steadiness are not asked. Costs in halvings.
  */
-import type { Lab } from '../../ground/unit.ts';
-import type { Worn } from '../../score/seen/worn.ts';
+import { steadyEyes, steadyLights, type Worn } from '../../score/seen/worn.ts';
 import { contrastCost, type Reading } from '../../score/six/contrast.ts';
 import { nearlySameCost } from '../../score/six/harmony.ts';
 import { sheenCost } from '../../score/six/sheen.ts';
@@ -27,33 +26,11 @@ export const isWeighed = ({ reading, delicate, sheen, group }: PairTerm, shares:
 
 /** Gives for each pair of surfaces the cost of their finishes. */
 export function pairCostsOf(terms: Terms, shares: Shares): (pair: PairTerm) => PairCost {
-  const { candidates } = terms;
-  const numbers = new Map<string, number>();
-  const worn: Worn[] = [];
-  const numbered = candidates.map((list) =>
-    Int32Array.from(list, ({ worn: one }) => {
-      const known = numbers.get(one.ref);
-      if (known !== undefined) return known;
-      numbers.set(one.ref, worn.length);
-      return worn.push(one) - 1;
-    }),
-  );
-  const family = new Map(
-    terms.families.flatMap(({ members }, f) => members.map(({ ref }) => [ref, f] as const)),
-  );
-  const familyOf = worn.map(({ ref }) => family.get(ref));
-  const sheenBy = [false, true].map((isSkin) =>
-    onceFor(worn, (x, y) =>
-      sheenCost({ a: 0, b: 0, weight: 1, isSkin }, worn[x]!, worn[y]!, familyOf[x] === familyOf[y]),
-    ),
-  );
-  const nearlySame = onceFor(worn, (x, y) =>
-    nearlySameCost({ a: 0, b: 0, weight: 1 }, worn[x]!, worn[y]!),
-  );
+  const { worn, numbered, seenAs, sheenBy, nearlySame } = finishesOf(terms);
   return ({ a, b, reading, delicate, sheen, group }) => {
     const [inA, inB] = [numbered[a]!, numbered[b]!];
     const isRead = reading !== undefined && !reading.isTooSmall;
-    const isFar = isRead ? farApart(worn, reading, delicate) : () => true;
+    const isFar = isRead ? farApart(seenAs, reading, delicate) : () => true;
     const readCost = (x: number, y: number): number => {
       const [feature, neighbour] = reading!.feature === a ? [x, y] : [y, x];
       const [one, other] = [worn[feature]!, worn[neighbour]!];
@@ -76,6 +53,53 @@ export function pairCostsOf(terms: Terms, shares: Shares): (pair: PairTerm) => P
   };
 }
 
+/** The finishes of a layout, numbered, and what every two of them cost whatever wears them. */
+interface Finishes {
+  readonly worn: readonly Worn[];
+  /** Number of candidate c of surface k at [k][c]. */
+  readonly numbered: readonly Int32Array[];
+  /** Lab of each as the build is judged, under every other light and to all eyes, one after another. */
+  readonly seenAs: Float64Array;
+  /** Cost of two sheens that touch throughout: off the skin, on it. */
+  readonly sheenBy: readonly PairCost[];
+  readonly nearlySame: PairCost;
+}
+
+const known = new WeakMap<Terms, Finishes>();
+
+function finishesOf(terms: Terms): Finishes {
+  const before = known.get(terms);
+  if (before !== undefined) return before;
+  const numbers = new Map<string, number>();
+  const worn: Worn[] = [];
+  const numbered = terms.candidates.map((list) =>
+    Int32Array.from(list, ({ worn: one }) => {
+      const number = numbers.get(one.ref);
+      if (number !== undefined) return number;
+      numbers.set(one.ref, worn.length);
+      return worn.push(one) - 1;
+    }),
+  );
+  const family = new Map(
+    terms.families.flatMap(({ members }, f) => members.map(({ ref }) => [ref, f] as const)),
+  );
+  const familyOf = worn.map(({ ref }) => family.get(ref));
+  const sheenBy = [false, true].map((isSkin) =>
+    onceFor(worn, (x, y) =>
+      sheenCost({ a: 0, b: 0, weight: 1, isSkin }, worn[x]!, worn[y]!, familyOf[x] === familyOf[y]),
+    ),
+  );
+  const nearlySame = onceFor(worn, (x, y) =>
+    nearlySameCost({ a: 0, b: 0, weight: 1 }, worn[x]!, worn[y]!),
+  );
+  const seenAs = Float64Array.from(
+    worn.flatMap(({ lab, underLights, toEyes }) => [lab, ...underLights, ...toEyes].flat()),
+  );
+  const found = { worn, numbered, seenAs, sheenBy, nearlySame };
+  known.set(terms, found);
+  return found;
+}
+
 /** The cost of every two finishes, worked out when first asked; the same whichever comes first. */
 function onceFor(worn: readonly Worn[], costOf: PairCost): PairCost {
   const width = worn.length;
@@ -92,34 +116,27 @@ function onceFor(worn: readonly Worn[], costOf: PairCost): PairCost {
   };
 }
 
+/** Places of one finish in `seenAs`: L*, a*, b* in each of so many ways to be seen. */
+const seenSize = 3 * (1 + steadyLights.length + steadyEyes.length);
+
 /**
  * Whether two finishes are so far apart that a reading costs nothing: beyond the end of its curve as
  * the build is judged and, where it is delicate, in every other light and to all eyes.
  */
-function farApart(worn: readonly Worn[], { curve, thresholds }: Reading, isDelicate: boolean) {
+function farApart(seenAs: Float64Array, { curve, thresholds }: Reading, isDelicate: boolean) {
   const [end, costThere] = curve.at(-1)!;
   if (costThere > 0) return () => false;
-  const seenAs = ({ lab, underLights, toEyes }: Worn): Lab[] =>
-    isDelicate ? [lab, ...underLights, ...toEyes] : [lab];
-  const steps = Float64Array.from(
-    worn.flatMap((one) =>
-      seenAs(one).flatMap(([lightness, a, b]) => [
-        lightness / thresholds.lightness,
-        a / thresholds.a,
-        b / thresholds.b,
-      ]),
-    ),
-  );
-  const width = steps.length / worn.length;
+  const used = isDelicate ? seenSize : 3;
+  const [perL, perA, perB] = [1 / thresholds.lightness, 1 / thresholds.a, 1 / thresholds.b];
   // A hair beyond the end, so that rounding charges rather than forgives.
   const limit = end * end * (1 + 1e-9);
   return (x: number, y: number): boolean => {
-    let p = x * width;
-    let q = y * width;
-    for (let k = 0; k < width; k += 3) {
-      const lightness = steps[p++]! - steps[q++]!;
-      const a = steps[p++]! - steps[q++]!;
-      const b = steps[p++]! - steps[q++]!;
+    let p = x * seenSize;
+    let q = y * seenSize;
+    for (let k = 0; k < used; k += 3) {
+      const lightness = (seenAs[p++]! - seenAs[q++]!) * perL;
+      const a = (seenAs[p++]! - seenAs[q++]!) * perA;
+      const b = (seenAs[p++]! - seenAs[q++]!) * perB;
       if (lightness * lightness + a * a + b * b < limit) return false;
     }
     return true;
