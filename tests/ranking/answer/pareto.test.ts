@@ -107,15 +107,16 @@ describe('the combinations that none beats', () => {
 
 describe('in words', () => {
   it('exactly where all were visited, else only of the rows found', () => {
-    for (const { build, rows } of cases) {
-      const shown = rows.slice(0, 12);
+    for (const { build, rows } of cases.filter((one) => one.rows.length > 2)) {
+      // Not from the top, so that what beats them is not among them.
+      const shown = rows.slice(2, 14);
       const scores = rows.map(({ sheet }) => sheet.scores);
       const exact = unbeatenRows(shown, setOf(build));
       const mere = unbeatenRows(shown, { kind: 'stopped' });
       expect(exact.isOfAll).toBe(true);
       shown.forEach(({ sheet }, at) => {
         expect(exact.places.includes(at)).toBe(!isBeaten(sheet.scores, scores));
-        expect(mere.places.includes(at)).toBe(!isBeaten(sheet.scores, scores.slice(0, 12)));
+        expect(mere.places.includes(at)).toBe(!isBeaten(sheet.scores, scores.slice(2, 14)));
       });
       expect(exact.sentence).toContain(`of ${rows.length < 11 ? '' : rows.length}`);
       expect(mere.isOfAll).toBe(false);
