@@ -3,12 +3,14 @@
  * sheet's terms, every rule asked, sorted. And what is told where there is nothing to rank.
  */
 import { describe, expect, it } from 'vitest';
-import { type Build, isOpen, type Part, refOf } from '../../src/build/build.ts';
+import { bottlesToBuy } from '../../src/build/bottles.ts';
+import { assignmentOf, type Build, isOpen, type Part, refOf } from '../../src/build/build.ts';
 import { drawFrom } from '../../src/ground/draw.ts';
 import { InputError } from '../../src/ground/problem.ts';
 import { rankBuild } from '../../src/ranking/rank.ts';
 import type { Ranking } from '../../src/ranking/ranking.ts';
 import { type Judged, judge } from '../../src/score/judged.ts';
+import { comparisonOf } from '../../src/score/sheet.ts';
 import {
   type Combination,
   demo,
@@ -80,6 +82,23 @@ describe('the best twenty', () => {
     // derived: 3 choices each on 7 open parts, tied ones counted apart.
     expect(ranking.combinations).toBe(3n ** 7n);
     expect(ranking.open.map(({ id }) => id)).toEqual(demo.parts.filter(isOpen).map(({ id }) => id));
+  });
+});
+
+describe('a row', () => {
+  it('has the sheet of an alternative with its choices, evidence and all', () => {
+    const judged = judge(demo, sight, { today });
+    const { rows } = rankBuild(demo, sight, wanted, {}, judged);
+    const alternatives = rows.map(({ sheet: { id, name }, choices }) => ({ id, name, choices }));
+    const build = { ...judged.build, alternatives };
+    const comparison = comparisonOf({ ...judged, build }, { today, withoutCloseness: true });
+    const sheets = comparison.alternatives.map((sheet, k) => ({ ...sheet, letter: String(k + 1) }));
+    expect(rows.map(({ sheet }) => sheet)).toEqual(sheets);
+    expect(sheets[0]!.evidence.length).toBeGreaterThan(3);
+    rows.forEach(({ toBuy, choices }, k) => {
+      const assignment = assignmentOf(demo, { id: 'row', name: 'row', choices });
+      expect(toBuy, `row ${k + 1}`).toEqual(bottlesToBuy(demo, assignment));
+    });
   });
 });
 
