@@ -23,6 +23,7 @@ import { type Build, isOpen } from '../../src/build/build.ts';
 import { mostAlternatives } from '../../src/build/edit/alternative.ts';
 import { parseBuild, textOf } from '../../src/build/file.ts';
 import type { SightTable } from '../../src/car/table.ts';
+import { rankBuild } from '../../src/ranking/rank.ts';
 import { compareAlternatives } from '../../src/score/sheet.ts';
 
 const demo = parseBuild(
@@ -93,6 +94,22 @@ describe('what a ranking is asked about', () => {
         withoutCloseness: true,
       }).alternatives.find(({ id }) => id === 'worn')?.overall;
     expect(overallIn(build)).toBeCloseTo(overallIn(demo)!, 9);
+  });
+});
+
+describe('a ranking with a part held', () => {
+  it('is the whole ranking without the rows in which the part wears something else', () => {
+    const wanted = { today, count: 1000, isDifferent: false };
+    const whole = rankBuild(demo, sight, wanted).rows;
+    const mirrors = lastOfEach.mirrors!;
+    const held = rankBuild(withHeld(demo, { mirrors }), sight, wanted).rows;
+    const among = whole.filter(({ choices }) => choices.mirrors === mirrors);
+    expect(among.length).toBeGreaterThan(10);
+    expect(among.length).toBeLessThan(whole.length);
+    expect(held).toHaveLength(among.length);
+    held.forEach(({ sheet }, at) => {
+      expect(sheet.overall).toBeCloseTo(among[at]!.sheet.overall, 9);
+    });
   });
 });
 

@@ -236,6 +236,13 @@ describe('a search that takes its time', () => {
     await expect.poll(() => standing(page).textContent()).toBe('Searching …');
     await page.keyboard.press('Enter');
     await expect.poll(() => standing(page).textContent()).toMatch(/^Stopped/);
+    // Under another lamp the rows are of before; so long a search is not begun unasked.
+    await page.getByRole('radio', { name: 'Daylight', exact: true }).focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => standing(page).textContent()).toMatch(/^The build has changed since/);
+    expect(await values(page)).toHaveLength(10);
+    await button(words, 'Rank anew').click();
+    await expect.poll(() => standing(page).textContent()).toBe('Searching …');
   });
 
   it('says why nothing can be ranked, and leads to what would mend it', async () => {

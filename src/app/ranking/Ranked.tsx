@@ -17,11 +17,14 @@ import { type Cell, RowCard, RowLines, type RowProps } from './Row.tsx';
 import './rows.css';
 import type { Answer } from './search.ts';
 
-/** Where a column for each part has room. */
-const roomy = matchMedia('(min-width: 60.01em)');
-const onRoomy = (tell: () => void): (() => void) => {
-  roomy.addEventListener('change', tell);
-  return () => roomy.removeEventListener('change', tell);
+/** Whether a column for each part has room, at the size of letters there is: 60 rem. */
+function isRoomyNow(): boolean {
+  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return window.innerWidth >= 60 * rem;
+}
+const onResized = (tell: () => void): (() => void) => {
+  window.addEventListener('resize', tell);
+  return () => window.removeEventListener('resize', tell);
 };
 
 /**
@@ -44,7 +47,7 @@ interface RankedProps {
 /** All rows. */
 export function Ranked({ answer, isStale }: RankedProps) {
   const { question } = answer;
-  const isRoomy = useSyncExternalStore(onRoomy, () => roomy.matches);
+  const isRoomy = useSyncExternalStore(onResized, isRoomyNow);
   const columns = useMemo(() => partsWithChoice(question.build), [question.build]);
   const rows = useRows(answer, columns);
   if (rows.length === 0) return null;

@@ -8,11 +8,11 @@ import { useWork } from '../store.ts';
 import { Asked } from './Asked.tsx';
 import { Beneath } from './Beneath.tsx';
 import { NothingOpen } from './Nothing.tsx';
-import { isSameQuestion, isSmall, partsWithChoice, type Question } from './question.ts';
+import { isSameQuestion, partsWithChoice, type Question } from './question.ts';
 import './ranking.css';
 import { Ranked } from './Ranked.tsx';
 import { Standing } from './Standing.tsx';
-import { isAsked, startSearch, stopSearch, useSearch } from './search.ts';
+import { isAsked, isQuick, startSearch, stopSearch, useSearch } from './search.ts';
 
 /** The whole area. */
 export function RankingArea() {
@@ -61,10 +61,10 @@ function useQuestion(): Question {
     const { running, last } = useSearch.getState();
     const before = running ?? last?.question;
     // What is asked here is searched for; a build that changed only where that takes no time.
-    if (before === undefined || isSameBuild(before, question) || isSmall(build, held)) {
+    if (before === undefined || isSameBuild(before, question) || isQuick(question)) {
       startSearch(question);
     } else stopSearch();
-  }, [question, build, held]);
+  }, [question]);
   return question;
 }
 

@@ -103,9 +103,9 @@ export const combinationsOf = (build: Build, held: Held): bigint =>
     .filter(({ id }) => heldIn(build, held)[id] === undefined)
     .reduce((product, { candidates }) => product * BigInt(candidates.length), 1n);
 
-/** Combinations up to which a change is ranked anew at once (our judgement: done in a blink). */
+/** Combinations up to which a search is over in a blink (our judgement). */
 const mostAtOnce = 200_000n;
 
-/** Whether a changed build is ranked anew without being asked. */
+/** Whether ranking takes no time. */
 export const isSmall = (build: Build, held: Held): boolean =>
   combinationsOf(build, held) <= mostAtOnce;

@@ -29,8 +29,10 @@ interface Search {
   readonly held: Held;
   /** What is being searched for. */
   readonly running: Question | undefined;
-  /** What was asked last, and how that ended. */
-  readonly last: { readonly question: Question; readonly end: End } | undefined;
+  /** What was asked last, how that ended and how long it took, ms. */
+  readonly last:
+    | { readonly question: Question; readonly end: End; readonly tookMs: number }
+    | undefined;
   readonly answer: Answer | undefined;
   /** Why nothing could be ranked, and which rules stand in the way. */
   readonly problems: readonly Problem[];
@@ -58,6 +60,7 @@ export const hold = (part: string, ref: FinishRef | undefined): void =>
   }));
 
 let worker: Worker | undefined;
+let begunMs = 0;
 /** The newest question that came while a short search was on, such as at every step of a slider. */
 let waiting: Question | undefined;
 
@@ -71,12 +74,13 @@ function ended(): void {
 export function startSearch(question: Question): void {
   const { running, last, isThinking } = useSearch.getState();
   const busyWith = running ?? (isThinking ? last?.question : undefined);
-  const isQuick = busyWith === undefined || isSmall(busyWith.build, busyWith.held);
-  if (running !== undefined && isQuick) {
+  const isSoonFree = busyWith === undefined || isSmall(busyWith.build, busyWith.held);
+  if (running !== undefined && isSoonFree) {
     waiting = question;
     return;
   }
-  if (!isQuick) ended();
+  if (!isSoonFree) ended();
+  begunMs = performance.now();
   useSearch.setState({ running: question, problems: [], inTheWay: undefined, isThinking: false });
   worker ??= startWorker();
   const { build, sight, wanted, held } = question;
@@ -84,12 +88,28 @@ export function startSearch(question: Question): void {
   worker.postMessage(toSearch);
 }
 
+const lastOf = (question: Question, end: End) => ({
+  question,
+  end,
+  tookMs: performance.now() - begunMs,
+});
+
+/** A search after one that took no longer than this is begun unasked (our judgement), ms. */
+const quickMs = 1500;
+
+/** Whether a changed build is ranked anew without being asked: it is small, or the last took no time. */
+export function isQuick({ build, held }: Question): boolean {
+  const { running, last } = useSearch.getState();
+  if (isSmall(build, held)) return true;
+  return running === undefined && last?.end === 'found' && last.tookMs < quickMs;
+}
+
 /** Ends the search at once; what has been found stays. */
 export function stopSearch(): void {
   const { running } = useSearch.getState();
   if (running === undefined) return;
   ended();
-  useSearch.setState({ running: undefined, last: { question: running, end: 'stopped' } });
+  useSearch.setState({ running: undefined, last: lastOf(running, 'stopped') });
 }
 
 function startWorker(): Worker {
@@ -102,7 +122,7 @@ function startWorker(): Worker {
     const { running } = useSearch.getState();
     ended();
     useSearch.setState({ running: undefined, isThinking: false });
-    if (running !== undefined) useSearch.setState({ last: { question: running, end: 'failed' } });
+    if (running !== undefined) useSearch.setState({ last: lastOf(running, 'failed') });
   });
   return started;
 }
@@ -125,14 +145,14 @@ function hear(told: Told): void {
   if (told.kind === 'found') {
     useSearch.setState({
       running: undefined,
-      last: { question, end: 'found' },
+      last: lastOf(question, 'found'),
       isThinking: true,
       answer: { question, ranking: told.ranking, about: {} },
     });
   } else {
     useSearch.setState({
       running: undefined,
-      last: { question, end: 'refused' },
+      last: lastOf(question, 'refused'),
       isThinking: true,
       answer: undefined,
       problems: told.problems,
