@@ -103,14 +103,30 @@ export function showingOf(
   painted: Float64Array,
 ): Showing {
   const looks = scene.lookWeights.length;
-  const sums = new Float64Array(zones.length * looks);
   let sharePercent = 0;
   let hasFeature = false;
   for (const at of surfaces) {
     const surface = scene.surfaces[at]!;
     sharePercent += surface.sharePercent;
     hasFeature ||= surface.role === 'feature';
-    for (let k = 0; k < sums.length; k++) sums[k]! += surface.zoneLookMm2[k]!;
+  }
+  const sums = zoneLookSums(scene, surfaces);
+  const { lookWeights } = scene;
+  const shown: number[] = [];
+  const occupied: number[] = [];
+  const own: number[] = [];
+  for (let z = 0; z < zones.length; z++) {
+    let most = 0;
+    let mean = 0;
+    for (let k = z * looks; k < (z + 1) * looks; k++) {
+      const area = sums[k]!;
+      if (area > most) most = area;
+      mean += lookWeights[k - z * looks]! * area;
+    }
+    if (most === 0) continue;
+    shown.push(z);
+    if (most >= zoneOccupiedMm2) occupied.push(z);
+    if (mean > 0 && mean >= zoneColourShare * painted[z]!) own.push(z);
   }
   let areaMm2 = 0;
   let together = 0;
@@ -118,8 +134,8 @@ export function showingOf(
     let total = 0;
     let first = 0;
     let second = 0;
-    for (let z = 0; z < zones.length; z++) {
-      const area = sums[z * looks + k]!;
+    for (let s = 0; s < shown.length; s++) {
+      const area = sums[shown[s]! * looks + k]!;
       total += area;
       if (area > first) {
         second = first;
@@ -127,20 +143,7 @@ export function showingOf(
       } else if (area > second) second = area;
     }
     if (total > areaMm2) areaMm2 = total;
-    together += scene.lookWeights[k]! * Math.min(1, second / seenTogetherMm2);
-  }
-  const occupied: number[] = [];
-  const own: number[] = [];
-  for (let z = 0; z < zones.length; z++) {
-    let most = 0;
-    let mean = 0;
-    for (let k = 0; k < looks; k++) {
-      const area = sums[z * looks + k]!;
-      if (area > most) most = area;
-      mean += scene.lookWeights[k]! * area;
-    }
-    if (most >= zoneOccupiedMm2) occupied.push(z);
-    if (mean > 0 && mean >= zoneColourShare * painted[z]!) own.push(z);
+    together += lookWeights[k]! * Math.min(1, second / seenTogetherMm2);
   }
   return {
     family,
@@ -152,6 +155,17 @@ export function showingOf(
     together,
     ownZones: own,
   };
+}
+
+/** mm² at [zone × looks + look] of surfaces together. */
+function zoneLookSums({ surfaces: all, lookWeights }: Scene, surfaces: readonly number[]) {
+  if (surfaces.length === 1) return all[surfaces[0]!]!.zoneLookMm2;
+  const sums = new Float64Array(zones.length * lookWeights.length);
+  for (const at of surfaces) {
+    const { zoneLookMm2 } = all[at]!;
+    for (let k = 0; k < sums.length; k++) sums[k]! += zoneLookMm2[k]!;
+  }
+  return sums;
 }
 
 /** 1 for a small showing, fading to 0 where it covers too much of the car to be an accent. */
