@@ -3,13 +3,15 @@
  * over seeded builds with rules of all eight kinds.
  */
 import { describe, expect, it } from 'vitest';
+import { type Build, type Part, refOf } from '../../src/build/build.ts';
+import { bottlesOf } from '../../src/finish/finish.ts';
 import { drawFrom } from '../../src/ground/draw.ts';
 import { InputError } from '../../src/ground/problem.ts';
 import { costOf, never } from '../../src/ranking/network.ts';
 import { problemOf, type RankingProblem } from '../../src/ranking/problem/problem.ts';
-import { judge } from '../../src/score/judged.ts';
-import { scoreOfCost } from '../../src/score/terms.ts';
-import { drawnBuild, everyCombination, sight, today } from './rank-builds.ts';
+import { type Judged, judge } from '../../src/score/judged.ts';
+import { overallOf, scoreOfCost } from '../../src/score/terms.ts';
+import { drawnBuild, everyCombination, sight, stocked, today } from './rank-builds.ts';
 
 /** The problem of a seeded build, or nothing where its rules leave no combination. */
 function drawnProblem(seed: number, size: { open: number; candidates: number }) {
@@ -34,7 +36,40 @@ function* assignmentsOf({ network: { sizes } }: RankingProblem): Generator<Int32
   }
 }
 
+/** Two finishes of the racks that take bottles not on hand. */
+const refsToBuy = (): string[] =>
+  stocked.finishes
+    .filter((finish) => bottlesOf(finish).some(({ onHand }) => !onHand))
+    .map(refOf)
+    .slice(0, 2);
+
 const builds = 220;
+
+/** Holds every assignment of a problem against the sheet; how many it allows and forbids. */
+function expectSheets(judged: Judged, problem: RankingProblem, title: string) {
+  const kept = new Map(
+    everyCombination(judged).map((one) => [Object.values(one.choices).join(), one]),
+  );
+  const left = new Set<string>();
+  let forbidden = 0;
+  for (const values of assignmentsOf(problem)) {
+    const key = Object.values(problem.choicesOf(values)).join();
+    const { overall, keepsRules } = kept.get(key)!;
+    const cost = costOf(problem.network, values);
+    const place = `${title}: ${key}`;
+    expect(cost < never, place).toBe(keepsRules);
+    if (!keepsRules) forbidden++;
+    else {
+      left.add(key);
+      expect(Math.abs(scoreOfCost(cost) - overall), place).toBeLessThan(0.001);
+    }
+  }
+  // Nothing that keeps the rules has been left out.
+  for (const [key, { keepsRules }] of kept) {
+    if (keepsRules) expect(left.has(key), `${title}: ${key}`).toBe(true);
+  }
+  return { allowed: left.size, forbidden };
+}
 
 describe('a build as a cost network', () => {
   it(`costs what the sheet says, and forbids what rules forbid: ${builds} builds, seeds from 1`, () => {
@@ -43,40 +78,75 @@ describe('a build as a cost network', () => {
     const kinds = new Set<string>();
     for (let seed = 1; seed <= builds; seed++) {
       const { judged, problem } = drawnProblem(seed, { open: 5, candidates: 4 });
-      const kept = new Map(
-        everyCombination(judged).map((one) => [Object.values(one.choices).join(), one]),
-      );
-      const isAnyKept = [...kept.values()].some(({ keepsRules }) => keepsRules);
       if (problem === undefined) {
+        const isAnyKept = everyCombination(judged).some(({ keepsRules }) => keepsRules);
         expect(isAnyKept, `seed ${seed}`).toBe(false);
         continue;
       }
-      const left = new Set<string>();
-      for (const values of assignmentsOf(problem)) {
-        const key = Object.values(problem.choicesOf(values)).join();
-        const combination = kept.get(key)!;
-        const cost = costOf(problem.network, values);
-        expect(cost < never, `seed ${seed}: ${key}`).toBe(combination.keepsRules);
-        if (cost >= never) {
-          forbidden++;
-          continue;
-        }
-        left.add(key);
-        compared++;
-        expect(
-          Math.abs(scoreOfCost(cost) - combination.overall),
-          `seed ${seed}: ${key}`,
-        ).toBeLessThan(0.001);
-      }
-      // Nothing that keeps the rules has been left out.
-      for (const [key, { keepsRules }] of kept) {
-        if (keepsRules) expect(left.has(key), `seed ${seed}: ${key}`).toBe(true);
-      }
+      const found = expectSheets(judged, problem, `seed ${seed}`);
+      compared += found.allowed;
+      forbidden += found.forbidden;
       for (const { kind } of judged.build.rules) kinds.add(kind);
     }
     expect(kinds.size).toBe(8);
     expect(compared).toBeGreaterThan(2000);
     expect(forbidden).toBeGreaterThan(500);
+  });
+
+  it('counts bottles of a part that goes with one that is not on the model, though it never shows', () => {
+    // Without mirrors there are no stalks to be seen; what they wear must still be bought.
+    const [first, second] = refsToBuy();
+    const parts = stocked.parts.map(
+      (part): Part => (part.id === 'mirrors' ? { ...part, absent: true } : part),
+    );
+    const trim = parts.find(({ id }) => id === 'sills-and-trim')!;
+    const build: Build = {
+      ...stocked,
+      parts: [
+        ...parts.filter((part) => part !== trim),
+        { ...trim, covers: trim.covers.filter((id) => id !== 'mirror-stalks') },
+        {
+          id: 'stalks',
+          name: 'Stalks',
+          covers: ['mirror-stalks'],
+          absent: false,
+          candidates: ['bench-drawer/stove-black', first!, second!],
+        },
+      ],
+      alternatives: [],
+      rules: [{ kind: 'most-new-bottles', count: 2 }],
+    };
+    const judged = judge(build, sight, { today });
+    expect(judged.terms.scene.positions.has('stalks')).toBe(false);
+    const problem = problemOf(build, sight, { today }, judged);
+    const { allowed, forbidden } = expectSheets(judged, problem, 'stalks');
+    expect(allowed).toBeGreaterThan(0);
+    expect(forbidden).toBeGreaterThan(0);
+  });
+
+  it('costs what the sheet says with nearly every part of the car open, seed 5', () => {
+    const draw = drawFrom(5);
+    const refs = stocked.finishes.map(refOf);
+    const chosen = sight.parts.filter(({ given }) => given === undefined);
+    const parts = chosen.map(({ id, name }): Part => {
+      const candidates = [...new Set([0, 1, 2].map(() => refs[draw.below(refs.length)]!))];
+      return { id, name, covers: [id], absent: false, candidates };
+    });
+    const build: Build = { ...stocked, parts, rules: [], alternatives: [], mustRead: [] };
+    const judged = judge(build, sight, { today });
+    const problem = problemOf(build, sight, { today }, judged);
+    const costs = new Float64Array(6);
+    for (let k = 0; k < 100; k++) {
+      const values = Int32Array.from(problem.network.sizes, (size) => draw.below(size));
+      const choice = judged.choiceOf(problem.assignmentOf(values));
+      const overall = overallOf(judged.terms.costs(choice, costs), build.weights);
+      const cost = costOf(problem.network, values);
+      expect(Math.abs(scoreOfCost(cost) - overall)).toBeLessThan(0.001);
+      const part = values.map((value) => (draw.uniform() < 0.5 ? -1 : value));
+      const { rest } = problem.network;
+      expect(rest!.bound(part)).toBeLessThanOrEqual(rest!.cost(values) + 1e-9);
+    }
+    expect(problem.network.sizes.length).toBeGreaterThan(33);
   });
 
   it('never says a part-made assignment must cost more than a way to complete it, seeds from 1001', () => {

@@ -12,7 +12,7 @@ import { addDays } from '../../build/date.ts';
 import type { SightTable } from '../../car/table.ts';
 import { type Judged, type Judging, judgeAgain } from '../../score/judged.ts';
 import { type Network, never, type Rest, type Things } from '../network.ts';
-import { restOf } from '../rest/rest.ts';
+import { isCarRule, restOf } from '../rest/rest.ts';
 import { Draft } from './draft.ts';
 import { isWeighed } from './pairs.ts';
 import { checkBuild, checkCells, domainsLeft, refuseWhereNoneIsLeft } from './refuse.ts';
@@ -54,7 +54,7 @@ export function problemOf(
   addSums(draft, judged.terms, variables, shares);
   addRules(draft, judged, variables);
   const rest = restOf(judged, variables, shares);
-  if (rest !== undefined) forbidAlone(draft, rest);
+  if (rest !== undefined && judged.build.rules.some(isCarRule)) forbidAlone(draft, rest);
   if (draft.base >= never || draft.unary.some((own) => own.every((cost) => cost >= never))) {
     refuseWhereNoneIsLeft(build);
   }

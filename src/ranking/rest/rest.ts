@@ -15,7 +15,8 @@ import { Outlook } from './outlook.ts';
 import { canBeAccent } from './prospect.ts';
 
 type CarRule = Extract<Rule, { kind: 'must-echo' | 'most-share' }>;
-const isCarRule = (rule: Rule): rule is CarRule =>
+/** Whether a rule asks about colours on the whole car. */
+export const isCarRule = (rule: Rule): rule is CarRule =>
   rule.kind === 'must-echo' || rule.kind === 'most-share';
 
 /** The rest of a build's network; undefined where everything is a sum. */
