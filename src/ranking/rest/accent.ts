@@ -2,25 +2,56 @@
  * What must the accent balance of an assignment cost at least? The cost of the sheet where everything
  * is decided; else a bound that no way to decide the rest can undercut.
  *
- * Every family has a least and a most membership m and a least cost c. The cost of the balance is a
- * function of n = Σ m and Σ m·c alone, and Σ m·c is at least what the certain memberships cost, plus
- * the cheapest c for every further bit of membership. So the least over n from the certain to the
- * possible is a bound; it is convex piece by piece, and each piece is least at its ends or at the root
- * of its slope. Costs in halvings.
+ * Every variable that is not decided can change one family at most, the one it comes to wear. So with
+ * k of them all but k families stay as they stand: those that are accents now weigh what they weigh,
+ * unless they are among the k; and no more than k others can become accents. A family that may change
+ * has a least and a most membership m and a least cost c.
+ *
+ * The cost of the balance is a function of n = Σ m and Σ m·c alone, and Σ m·c is at least what the
+ * certain memberships cost, plus the cheapest c for every further bit of membership. So for every
+ * choice of accents that change, the least over n from the certain to the possible is a bound; it is
+ * convex piece by piece, and each piece is least at its ends or at the root of its slope. Costs in
+ * halvings.
  */
 import { furtherAccentCost, secondAccentCost, unreadAccentCost } from '../../score/judgement.ts';
 import { areOneColour, balanceCost, noAccentCostFor } from '../../score/six/accent.ts';
 import type { Terms } from '../../score/terms.ts';
 import type { Variables } from '../problem/variables.ts';
 import { type Outlook, undecided } from './outlook.ts';
-import { canBeAccent } from './prospect.ts';
+import { canBeAccent, type Prospect } from './prospect.ts';
 import { Reads } from './reads.ts';
+
+/** Accents up to which every choice of those that change is looked at. */
+const mostChosenAmong = 6;
+
+/** Sums over accents: of memberships, and of membership × cost. */
+interface Accents {
+  count: number;
+  summed: number;
+}
+
+/** An accent that may change: as it stands, and what it may come to. */
+interface Changing {
+  membership: number;
+  cost: number;
+  least: number;
+  most: number;
+  costLater: number;
+}
+
+/** Families that are no accents yet: the most any can become, and the least it would cost. */
+interface Others {
+  most: number;
+  cheapest: number;
+}
 
 export class AccentBound {
   readonly #terms: Terms;
   readonly #outlook: Outlook;
   readonly #reads: Reads;
   readonly #canBeAccent: Uint8Array;
+  /** Filled anew for every assignment, from the first on. */
+  readonly #changing: readonly Changing[];
   readonly #features: readonly number[];
   /** Whether the body may come to wear a loud family. */
   readonly #mayBodyBeLoud: boolean;
@@ -31,6 +62,13 @@ export class AccentBound {
     this.#outlook = outlook;
     this.#reads = new Reads(terms, variables);
     this.#canBeAccent = Uint8Array.from(families, (family) => (canBeAccent(family) ? 1 : 0));
+    this.#changing = families.map(() => ({
+      membership: 0,
+      cost: 0,
+      least: 0,
+      most: 0,
+      costLater: 0,
+    }));
     this.#features = scene.surfaces.flatMap(({ role }, at) => (role === 'feature' ? [at] : []));
     this.#mayBodyBeLoud = variables.candidateOf[scene.main]!.some(
       (c) => families[familyOf[scene.main]![c]!]!.isLoud,
@@ -40,32 +78,89 @@ export class AccentBound {
   /** The least cost of the assignment that the outlook has been shown. */
   least(values: Int32Array): number {
     const outlook = this.#outlook;
-    const { scene } = this.#terms;
-    const body = outlook.familyAt[scene.main]!;
-    let count = 0;
-    let summed = 0;
-    let more = 0;
-    let cheapest = Number.POSITIVE_INFINITY;
+    const { familyAt } = outlook;
+    const { main } = this.#terms.scene;
+    const body = familyAt[main]!;
+    const stay: Accents = { count: 0, summed: 0 };
+    const changing = this.#changing;
+    const others: Others = { most: 0, cheapest: Number.POSITIVE_INFINITY };
+    let changingCount = 0;
     for (let k = 0; k < outlook.possibleCount; k++) {
       const family = outlook.possible[k]!;
       if (family === body || this.#canBeAccent[family] === 0) continue;
-      const { leastMembership, mostMembership, leastPlaced } = outlook.prospect(family);
-      if (mostMembership === 0) continue;
-      // What the body may yet wear need not be an accent.
-      const sure = outlook.mayCome(scene.main, family) ? 0 : leastMembership;
-      const reads = this.#reads.best(family, values, outlook);
-      const cost = leastPlaced + unreadAccentCost * (1 - reads);
-      count += sure;
-      summed += sure * cost;
-      if (mostMembership > sure) {
-        more += mostMembership - sure;
-        if (cost < cheapest) cheapest = cost;
+      const mayChange = outlook.mayChange(family);
+      const now = outlook.asItStands(family);
+      const membership = now.mostMembership;
+      if (membership === 0 && !mayChange) continue;
+      const cost = membership === 0 ? 0 : this.#cost(family, values, now, false);
+      if (!mayChange) {
+        stay.count += membership;
+        stay.summed += membership * cost;
+        continue;
+      }
+      const later = outlook.prospect(family);
+      const costLater = later.mostMembership === 0 ? 0 : this.#cost(family, values, later, true);
+      if (membership > 0) {
+        const accent = changing[changingCount++]!;
+        accent.membership = membership;
+        accent.cost = cost;
+        // What the body may yet wear need not be an accent.
+        accent.least = outlook.mayCome(main, family) ? 0 : later.leastMembership;
+        accent.most = later.mostMembership;
+        accent.costLater = costLater;
+      } else if (later.mostMembership > 0) {
+        others.most = Math.max(others.most, later.mostMembership);
+        others.cheapest = Math.min(others.cheapest, costLater);
       }
     }
-    const none = this.#noneCost(body);
-    const isOneColour = this.#isOneColour(body);
-    if (more === 0) return balanceCost(count, summed, none, isOneColour);
-    return leastBalance(count, summed, more, cheapest, none) + balanceCost(1, 0, 0, isOneColour);
+    const least = this.#leastOver(stay, changingCount, others, this.#noneCost(body));
+    return least + balanceCost(1, 0, 0, this.#isOneColour(body));
+  }
+
+  #cost(family: number, values: Int32Array, { leastPlaced }: Prospect, mayChange: boolean): number {
+    const reads = this.#reads.best(family, values, this.#outlook, mayChange);
+    return leastPlaced + unreadAccentCost * (1 - reads);
+  }
+
+  /** The least over every choice of accents that change, as many as there is to decide. */
+  #leastOver(stay: Accents, changingCount: number, others: Others, none: number): number {
+    const open = this.#outlook.openCount;
+    const isTooMany = changingCount > mostChosenAmong;
+    let least = Number.POSITIVE_INFINITY;
+    // Bit k says that accent k changes; where there are too many to choose among, all may.
+    const last = isTooMany ? 0 : 2 ** changingCount - 1;
+    for (let chosen = 0; chosen <= last; chosen++) {
+      let left = open;
+      let { count, summed } = stay;
+      let more = 0;
+      let each = Number.POSITIVE_INFINITY;
+      for (let k = 0; k < changingCount; k++) {
+        const accent = this.#changing[k]!;
+        if (!isTooMany && (chosen & (1 << k)) === 0) {
+          count += accent.membership;
+          summed += accent.membership * accent.cost;
+          continue;
+        }
+        if (!isTooMany) left--;
+        count += accent.least;
+        summed += accent.least * accent.costLater;
+        if (accent.most > accent.least) {
+          more += accent.most - accent.least;
+          each = Math.min(each, accent.costLater);
+        }
+      }
+      if (left < 0) continue;
+      if (left > 0 && others.most > 0) {
+        more += left * others.most;
+        each = Math.min(each, others.cheapest);
+      }
+      const cost =
+        more === 0
+          ? balanceCost(count, summed, none, false)
+          : leastBalance(count, summed, more, each, none);
+      if (cost < least) least = cost;
+    }
+    return least;
   }
 
   #noneCost(body: number): number {

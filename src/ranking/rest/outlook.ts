@@ -20,6 +20,8 @@ export class Outlook {
   /** Families that are worn or may be, of those looked at: the first `possibleCount`. */
   readonly possible: Int32Array;
   possibleCount = 0;
+  /** Variables not decided that decide surfaces: no more families than that can change. */
+  openCount = 0;
   /** Whether prospects are kept; else asking for them takes its time. */
   readonly isQuick: boolean;
   readonly #terms: Terms;
@@ -35,13 +37,14 @@ export class Outlook {
   readonly #isLookedAt: Uint8Array;
   readonly #isPossible: Uint8Array;
   readonly #powers: Float64Array;
-  /** Of each family: 2 × 3^i for every variable that wears it and 3^i for every one that may. */
+  /** Of each family: 2 × 3^i for every variable that wears it, and with 3^i for every one that may. */
+  readonly #keysNow: Float64Array;
   readonly #keys: Float64Array;
   readonly #kept: readonly Map<number, Prospect>[];
   #keptCount = 0;
-  /** The latest prospect of each family, and its key. */
-  readonly #latest: (Prospect | undefined)[];
-  readonly #latestKeys: Float64Array;
+  /** The latest prospect of each family as it stands, and with all that may come; and their keys. */
+  readonly #latestNow: Latest;
+  readonly #latest: Latest;
   #values: Int32Array = new Int32Array(0);
 
   /** Looks at the families that pass. */
@@ -77,10 +80,11 @@ export class Outlook {
     this.#isPossible = new Uint8Array(count);
     this.isQuick = slots.length <= mostVariables;
     this.#powers = Float64Array.from(slots, (_, i) => 3 ** i);
+    this.#keysNow = new Float64Array(count);
     this.#keys = new Float64Array(count);
     this.#kept = terms.families.map(() => new Map());
-    this.#latest = terms.families.map(() => undefined);
-    this.#latestKeys = new Float64Array(count);
+    this.#latestNow = latestOf(count);
+    this.#latest = latestOf(count);
   }
 
   /** Looks at an assignment, -1 standing for values not chosen yet. */
@@ -88,20 +92,26 @@ export class Outlook {
     this.#values = values;
     for (let k = 0; k < this.possibleCount; k++) {
       const family = this.possible[k]!;
+      this.#keysNow[family] = 0;
       this.#keys[family] = 0;
       this.#isPossible[family] = 0;
     }
     this.possibleCount = 0;
+    this.openCount = 0;
     for (let k = 0; k < this.#wornAnyway.length; k++) this.#add(this.#wornAnyway[k]!, 0);
     for (let i = 0; i < values.length; i++) {
       const value = values[i]!;
       const power = this.#powers[i]!;
       const family = value < 0 ? undecided : this.#familyOf[i]![value]!;
+      const surfaces = this.#surfacesOf[i]!;
       if (value < 0) {
         const able = this.#able[i]!;
         for (let k = 0; k < able.length; k++) this.#add(able[k]!, power);
-      } else if (family >= 0 && this.#isLookedAt[family] === 1) this.#add(family, 2 * power);
-      const surfaces = this.#surfacesOf[i]!;
+        if (surfaces.length > 0) this.openCount++;
+      } else if (family >= 0 && this.#isLookedAt[family] === 1) {
+        this.#add(family, 2 * power);
+        this.#keysNow[family]! += 2 * power;
+      }
       for (let k = 0; k < surfaces.length; k++) this.familyAt[surfaces[k]!] = family;
     }
   }
@@ -127,23 +137,36 @@ export class Outlook {
     return this.familyAt[at] === undecided && this.#isAble[this.#variables.of[at]!]![family] === 1;
   }
 
+  /** Whether what is not decided may come to wear a family. */
+  mayChange(family: number): boolean {
+    return this.#keys[family]! > this.#keysNow[family]!;
+  }
+
   /** What a family that is looked at can still come to. */
   prospect(family: number): Prospect {
-    const key = this.#keys[family]!;
-    const latest = this.#latest[family];
-    if (latest !== undefined && this.#latestKeys[family] === key) return latest;
-    const prospect = this.#kept[family]!.get(key) ?? this.#found(family, key);
+    return this.#prospect(family, this.#keys[family]!, this.#latest, mayWear);
+  }
+
+  /** What a family comes to should nothing that is not decided wear it: least and most are one. */
+  asItStands(family: number): Prospect {
+    return this.#prospect(family, this.#keysNow[family]!, this.#latestNow, wearsNot);
+  }
+
+  #prospect(family: number, key: number, latest: Latest, whereAble: number): Prospect {
+    const before = latest.prospects[family];
+    if (before !== undefined && latest.keys[family] === key) return before;
+    const prospect = this.#kept[family]!.get(key) ?? this.#found(family, key, whereAble);
     if (this.isQuick) {
-      this.#latest[family] = prospect;
-      this.#latestKeys[family] = key;
+      latest.prospects[family] = prospect;
+      latest.keys[family] = key;
     }
     return prospect;
   }
 
-  #found(family: number, key: number): Prospect {
+  #found(family: number, key: number, whereAble: number): Prospect {
     const stateOf = (i: number): number => {
       const value = this.#values[i]!;
-      if (value < 0) return this.#isAble[i]![family] === 1 ? mayWear : wearsNot;
+      if (value < 0) return this.#isAble[i]![family] === 1 ? whereAble : wearsNot;
       return this.#familyOf[i]![value] === family ? wears : wearsNot;
     };
     const found = prospectOf(this.#terms, this.#variables, family, stateOf);
@@ -156,3 +179,14 @@ export class Outlook {
     return found;
   }
 }
+
+/** The latest prospect of each family and the key it was found under. */
+interface Latest {
+  readonly prospects: (Prospect | undefined)[];
+  readonly keys: Float64Array;
+}
+
+const latestOf = (count: number): Latest => ({
+  prospects: new Array<Prospect | undefined>(count).fill(undefined),
+  keys: new Float64Array(count),
+});

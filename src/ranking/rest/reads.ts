@@ -47,10 +47,10 @@ export class Reads {
   }
 
   /**
-   * How well a family can read at most, 0–1, under the assignment that the outlook has been shown; 1
-   * where nothing is seen against it.
+   * How well a family can read at most, 0–1, under the assignment that the outlook has been shown,
+   * whether or not anything comes to wear it; 1 where nothing is seen against it.
    */
-  best(family: number, values: Int32Array, outlook: Outlook): number {
+  best(family: number, values: Int32Array, outlook: Outlook, mayChange: boolean): number {
     const { familyAt } = outlook;
     let well = 0;
     let decided = 0;
@@ -71,7 +71,7 @@ export class Reads {
       }
     }
     if (decided === 0) return 1;
-    open += outlook.sumWhereOpen(family, this.#weightOf);
+    if (mayChange) open += outlook.sumWhereOpen(family, this.#weightOf);
     return (well + open) / (decided + open);
   }
 
