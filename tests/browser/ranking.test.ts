@@ -147,6 +147,15 @@ describe('every combination, best first', () => {
     await undo(page);
     await expect.poll(() => letters(page)).toEqual(['A', 'B', 'C']);
     expect(await put.textContent()).toContain('Put on the stage');
+
+    // Three parts that may wear whatever the racks hold: thousands of combinations, as many rows.
+    await button(page, 'Let open parts wear anything on hand').click();
+    await expect
+      .poll(() => standing(page).textContent())
+      .toMatch(/^These are the best 10 of \d+,\d+ combinations/);
+    expect(await values(page)).toHaveLength(10);
+    await undo(page);
+    await expect.poll(() => values(page)).toEqual(expected);
   });
 
   it('on a phone: cards, a part held at one finish, only plainly different ones', async () => {

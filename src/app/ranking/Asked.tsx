@@ -1,14 +1,18 @@
 /** What is ranked, in a sentence whose words lead to where each is changed; and how many rows. */
-import { useState } from 'react';
-import { finishesByRef } from '../../build/build.ts';
+import { useMemo, useState } from 'react';
+import { type Build, finishesByRef } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
+import { widened } from '../../build/edit/widen.ts';
 import { plainlyDifferent } from '../../score/judgement.ts';
 import { lightWords } from '../cars/lamps.ts';
 import { goToHeading } from '../commands/go.ts';
 import { later } from '../later.tsx';
 import { lay } from '../overlay/overlay.ts';
 import { Choice } from '../pieces/Choice.tsx';
+import { sayDone, sayOnly } from '../pieces/said.ts';
+import { finishesToPick } from '../rack/finishes.ts';
 import { useThought } from '../rules/thought.ts';
+import { edit, endStep, useRacks } from '../store.ts';
 import { combinationsOf, heldIn, partsWithChoice, type Question } from './question.ts';
 import { hold, useSearch } from './search.ts';
 
@@ -54,8 +58,36 @@ export function Asked({ question }: { question: Question }) {
             </small>
           </span>
         </label>
+        <Widen build={question.build} />
       </div>
     </div>
+  );
+}
+
+/** Lets open parts wear whatever needs no buying, from the build and every rack. */
+function Widen({ build }: { build: Build }) {
+  const racks = useRacks();
+  const wider = useMemo(
+    () => (racks === undefined ? build : widened(build, finishesToPick(racks, build.finishes))),
+    [build, racks],
+  );
+  return (
+    <button
+      type="button"
+      className="button"
+      onClick={() => {
+        if (wider === build) {
+          sayOnly('Open parts may wear all that is on hand already.');
+          return;
+        }
+        endStep();
+        edit(() => wider);
+        endStep();
+        sayDone('Open parts may wear anything on hand now.');
+      }}
+    >
+      Let open parts wear anything on hand
+    </button>
   );
 }
 

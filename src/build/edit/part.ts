@@ -9,7 +9,7 @@ import type { Alternative, Build, FinishRef, OpenPart, Part } from '../build.ts'
 import { isOpen, refOf, usualFinish } from '../build.ts';
 
 /** Candidates a part may have, as files have it. */
-const mostCandidates = 500;
+export const mostCandidates = 500;
 
 const withPart = (build: Build, id: string, to: (part: Part) => Part): Build => ({
   ...build,
