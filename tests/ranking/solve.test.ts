@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { drawFrom } from '../../src/ground/draw.ts';
 import { cheapest } from '../../src/ranking/enumerate.ts';
 import { costOf, type Network } from '../../src/ranking/network.ts';
+import { layoutOf } from '../../src/ranking/solve/layout.ts';
+import { Pool } from '../../src/ranking/solve/pool.ts';
+import { search } from '../../src/ranking/solve/search.ts';
 import { best } from '../../src/ranking/solve/solve.ts';
 import { generated, networkOf, type Shape } from './generated.ts';
 
@@ -101,6 +104,25 @@ describe('the cheapest of a cost network', () => {
       if (found.best.length > 0) expect(found.best[0]!.cost).toBeGreaterThanOrEqual(optimum!);
     }
     expect(unproved).toBeGreaterThan(0);
+  });
+
+  it('are bounded by what the search has not tried, whenever it is stopped', () => {
+    // Derived: forty variables of costs 0 and 7 cost nothing at best, and 7 with any one changed. There
+    // are more of them than steps between two looks, so it is stopped on its first way down.
+    const forty = Array.from({ length: 40 }, () => Float64Array.of(0, 7));
+    const network: Network = { sizes: forty.map(() => 2), base: 0, unary: forty, edges: [] };
+    const stoppedAfter = (looks: number) => {
+      const pool = new Pool(2);
+      let left = looks;
+      const control = { tolerance, isOver: () => left-- <= 0, tell: () => {} };
+      return { pool, ...search(network, layoutOf(network), pool, control) };
+    };
+    const early = stoppedAfter(0);
+    expect(early).toMatchObject({ isWhole: false, bound: 0 });
+    expect(early.pool.best).toEqual([]);
+    const whole = stoppedAfter(100);
+    expect(whole).toMatchObject({ isWhole: true, bound: 7 });
+    expect(costs(whole.pool)).toEqual([0, 7]);
   });
 
   it('are none where nothing may be, which is proved', () => {

@@ -12,6 +12,7 @@ const reports: Readonly<Record<string, () => Promise<Row[]>>> = {
   viewer: async () => (await import('./viewer.ts')).viewerRows(),
   lighthouse: async () => (await import('./lighthouse.ts')).lighthouseRows(),
   link: async () => (await import('./link.ts')).linkRows(),
+  ranking: async () => (await import('./ranking.ts')).rankingRows(),
 };
 
 const { values, positionals } = parseArgs({
