@@ -8,15 +8,14 @@
  * has a least and a most membership m and a least cost c.
  *
  * The cost of the balance is a function of n = Σ m and Σ m·c alone, and Σ m·c is at least what the
- * certain memberships cost, plus the cheapest c for every further bit of membership. So for every
- * choice of accents that change, the least over n from the certain to the possible is a bound; it is
- * convex piece by piece, and each piece is least at its ends or at the root of its slope. Costs in
- * halvings.
+ * certain memberships cost, plus the cheapest c for every further bit of membership (`filling`). The
+ * least over every choice of accents that change is the bound. Costs in halvings.
  */
-import { furtherAccentCost, secondAccentCost, unreadAccentCost } from '../../score/judgement.ts';
+import { unreadAccentCost } from '../../score/judgement.ts';
 import { areOneColour, balanceCost, noAccentCostFor } from '../../score/six/accent.ts';
 import type { Terms } from '../../score/terms.ts';
 import type { Variables } from '../problem/variables.ts';
+import { Filling } from './filling.ts';
 import { type Outlook, undecided } from './outlook.ts';
 import { canBeAccent, type Prospect } from './prospect.ts';
 import { Reads } from './reads.ts';
@@ -39,19 +38,15 @@ interface Changing {
   costLater: number;
 }
 
-/** Families that are no accents yet: the most any can become, and the least it would cost. */
-interface Others {
-  most: number;
-  cheapest: number;
-}
-
 export class AccentBound {
   readonly #terms: Terms;
   readonly #outlook: Outlook;
   readonly #reads: Reads;
   readonly #canBeAccent: Uint8Array;
-  /** Filled anew for every assignment, from the first on. */
+  /** Filled anew for every assignment: accents that may change, and what others may become. */
   readonly #changing: readonly Changing[];
+  readonly #others = new Filling();
+  readonly #filling = new Filling();
   readonly #features: readonly number[];
   /** Whether the body may come to wear a loud family. */
   readonly #mayBodyBeLoud: boolean;
@@ -83,7 +78,9 @@ export class AccentBound {
     const body = familyAt[main]!;
     const stay: Accents = { count: 0, summed: 0 };
     const changing = this.#changing;
-    const others: Others = { most: 0, cheapest: Number.POSITIVE_INFINITY };
+    const others = this.#others;
+    others.clear();
+    let mostOfOne = 0;
     let changingCount = 0;
     for (let k = 0; k < outlook.possibleCount; k++) {
       const family = outlook.possible[k]!;
@@ -109,11 +106,12 @@ export class AccentBound {
         accent.most = later.mostMembership;
         accent.costLater = costLater;
       } else if (later.mostMembership > 0) {
-        others.most = Math.max(others.most, later.mostMembership);
-        others.cheapest = Math.min(others.cheapest, costLater);
+        others.add(later.mostMembership, costLater);
+        mostOfOne = Math.max(mostOfOne, later.mostMembership);
       }
     }
-    const least = this.#leastOver(stay, changingCount, others, this.#noneCost(body));
+    const none = this.#noneCost(body);
+    const least = this.#leastOver(stay, changingCount, mostOfOne, none);
     return least + balanceCost(1, 0, 0, this.#isOneColour(body));
   }
 
@@ -122,43 +120,43 @@ export class AccentBound {
     return leastPlaced + unreadAccentCost * (1 - reads);
   }
 
-  /** The least over every choice of accents that change, as many as there is to decide. */
-  #leastOver(stay: Accents, changingCount: number, others: Others, none: number): number {
+  /**
+   * The least over every choice of accents that change; of the others no more can become accents than
+   * is left to decide, each with a membership of `mostOfOne` at most.
+   */
+  #leastOver(stay: Accents, changingCount: number, mostOfOne: number, none: number): number {
     const open = this.#outlook.openCount;
+    const filling = this.#filling;
     const isTooMany = changingCount > mostChosenAmong;
     let least = Number.POSITIVE_INFINITY;
-    // Bit k says that accent k changes; where there are too many to choose among, all may.
+    // Bit k says that accent k changes.
     const last = isTooMany ? 0 : 2 ** changingCount - 1;
     for (let chosen = 0; chosen <= last; chosen++) {
       let left = open;
       let { count, summed } = stay;
-      let more = 0;
-      let each = Number.POSITIVE_INFINITY;
+      filling.clear();
       for (let k = 0; k < changingCount; k++) {
         const accent = this.#changing[k]!;
-        if (!isTooMany && (chosen & (1 << k)) === 0) {
+        if (isTooMany) {
+          // Changing or not, it has at least the lesser membership, at the lesser cost.
+          const sure = Math.min(accent.membership, accent.least);
+          const cost = Math.min(accent.cost, accent.costLater);
+          count += sure;
+          summed += sure * cost;
+          filling.add(Math.max(accent.membership, accent.most) - sure, cost);
+        } else if ((chosen & (1 << k)) === 0) {
           count += accent.membership;
           summed += accent.membership * accent.cost;
-          continue;
-        }
-        if (!isTooMany) left--;
-        count += accent.least;
-        summed += accent.least * accent.costLater;
-        if (accent.most > accent.least) {
-          more += accent.most - accent.least;
-          each = Math.min(each, accent.costLater);
+        } else {
+          left--;
+          count += accent.least;
+          summed += accent.least * accent.costLater;
+          filling.add(accent.most - accent.least, accent.costLater);
         }
       }
       if (left < 0) continue;
-      if (left > 0 && others.most > 0) {
-        more += left * others.most;
-        each = Math.min(each, others.cheapest);
-      }
-      const cost =
-        more === 0
-          ? balanceCost(count, summed, none, false)
-          : leastBalance(count, summed, more, each, none);
-      if (cost < least) least = cost;
+      filling.takeFrom(this.#others, left * mostOfOne);
+      least = Math.min(least, filling.least(count, summed, none));
     }
     return least;
   }
@@ -181,29 +179,4 @@ export class AccentBound {
     }
     return areOneColour(this.#features.length, others);
   }
-}
-
-/**
- * The least of the balance's cost over counts from `count` to `count + more`, when `count` costs
- * `summed` and every further one costs `each`; being of one colour left out.
- */
-function leastBalance(count: number, summed: number, more: number, each: number, none: number) {
-  const most = count + more;
-  const costAt = (n: number): number => {
-    const within = Math.min(most, Math.max(count, n));
-    return balanceCost(within, summed + each * (within - count), none, false);
-  };
-  let least = Math.min(costAt(count), costAt(1), costAt(2), costAt(most));
-  // From 1 on the mean is each + fixed / n, and its slope −fixed / n².
-  const fixed = summed - each * count;
-  if (fixed > 0) {
-    const atSlope = (slope: number, from: number, to: number): number =>
-      costAt(Math.min(to, Math.max(from, Math.sqrt(fixed / slope))));
-    least = Math.min(
-      least,
-      atSlope(secondAccentCost, 1, 2),
-      atSlope(furtherAccentCost, 2, Number.POSITIVE_INFINITY),
-    );
-  }
-  return least;
 }

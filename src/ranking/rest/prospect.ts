@@ -23,7 +23,10 @@ import type { Variables } from '../problem/variables.ts';
 export interface Prospect {
   readonly leastSharePercent: number;
   readonly mostZones: number;
-  /** As an accent, should the body wear another family. */
+  /**
+   * As an accent, should the body wear another family and, where there is something that may come to
+   * wear it, some of that do.
+   */
   readonly leastMembership: number;
   readonly mostMembership: number;
   /** Cost of where it shows, were it an accent; reading well. */
@@ -52,6 +55,8 @@ export function prospectOf(
   const sure: number[] = [];
   const possible: number[] = [];
   const besideBody: number[] = [];
+  /** Percent of the car that each variable which may come to wear it would add. */
+  const joining = new Map<number, number>();
   scene.surfaces.forEach((surface, at) => {
     if (surface.given !== undefined) return;
     const variable = variables.of[at]!;
@@ -66,6 +71,9 @@ export function prospectOf(
     if (state === wears) sure.push(at);
     // What is decided with the body wears the body's family, which is no accent.
     if (state === wears || variable !== bodyVariable) besideBody.push(at);
+    if (state === mayWear && variable !== bodyVariable) {
+      joining.set(variable, (joining.get(variable) ?? 0) + surface.sharePercent);
+    }
   });
   const showing = (surfaces: readonly number[]): Showing =>
     showingOf(scene, family, surfaces, painted);
@@ -83,11 +91,14 @@ export function prospectOf(
     leastSharePercent: least.sharePercent,
     mostZones: all.zones.length,
     leastMembership: isSurelyAccent ? membershipOf(most.sharePercent) : 0,
-    mostMembership: mayBeAccent ? membershipOf(least.sharePercent) : 0,
+    mostMembership: mayBeAccent ? membershipOf(least.sharePercent + leastOf(joining)) : 0,
     leastPlaced: leastPlaced(least, most, isLoud),
     mayBeCarriedIn: isLoud && mayBeCarriedIn(terms, sure, possible),
   };
 }
+
+const leastOf = (amounts: ReadonlyMap<number, number>): number =>
+  amounts.size === 0 ? 0 : Math.min(...amounts.values());
 
 /** The least an accent between two showings can cost for where it shows. */
 function leastPlaced(least: Showing, most: Showing, mayBeAlone: boolean): number {
