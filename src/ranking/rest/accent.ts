@@ -116,6 +116,8 @@ export class AccentBound {
   }
 
   #cost(family: number, values: Int32Array, { leastPlaced }: Prospect, mayChange: boolean): number {
+    // What is not worn yet may come to read.
+    if (!this.#outlook.isWorn(family)) return leastPlaced;
     const reads = this.#reads.best(family, values, this.#outlook, mayChange);
     return leastPlaced + unreadAccentCost * (1 - reads);
   }

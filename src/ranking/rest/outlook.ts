@@ -34,6 +34,7 @@ export class Outlook {
   readonly #surfacesOf: readonly Int32Array[];
   /** Families looked at that surfaces wear whatever is chosen. */
   readonly #wornAnyway: Int32Array;
+  readonly #isWornAnyway: Uint8Array;
   readonly #isLookedAt: Uint8Array;
   readonly #isPossible: Uint8Array;
   readonly #powers: Float64Array;
@@ -76,6 +77,7 @@ export class Outlook {
       variable < 0 ? terms.familyOf[at]![candidateOf[at]![0]!]! : undecided,
     );
     this.#wornAnyway = looked(this.familyAt);
+    this.#isWornAnyway = flags(this.#wornAnyway);
     this.possible = new Int32Array(count);
     this.#isPossible = new Uint8Array(count);
     this.isQuick = slots.length <= mostVariables;
@@ -135,6 +137,11 @@ export class Outlook {
   /** Whether a surface that is not decided may come to wear a family. */
   mayCome(at: number, family: number): boolean {
     return this.familyAt[at] === undecided && this.#isAble[this.#variables.of[at]!]![family] === 1;
+  }
+
+  /** Whether a surface that is decided wears a family. */
+  isWorn(family: number): boolean {
+    return this.#keysNow[family]! > 0 || this.#isWornAnyway[family] === 1;
   }
 
   /** Whether what is not decided may come to wear a family. */
