@@ -108,6 +108,15 @@ function What({ question: { build, held }, isWeighing, onWeigh }: WhatProps) {
   const { rules, viewing } = build;
   const openParts = `${parts.length} open ${parts.length === 1 ? 'part' : 'parts'}`;
   const isPart = typeof keeping === 'bigint' && keeping < all;
+  if (keeping === 0n) {
+    return (
+      <p className="ranking-what">
+        No combination of{' '}
+        <Way words={openParts} onGo={() => lay({ kind: 'parts', asks: 'open' })} /> keeps{' '}
+        <Way words={rulesInWords(rules.length)} onGo={toRules} />.
+      </p>
+    );
+  }
   return (
     <p className="ranking-what">
       Ranked {all === 1n ? 'is' : 'are'}{' '}

@@ -35,7 +35,11 @@ export const Costs = ({ build, costs, isStale = false }: CostsProps) => (
             type="button"
             className="text-button"
             disabled={isStale}
-            onClick={() => takeOut(cost.rule)}
+            onClick={() => {
+              takeOut(cost.rule);
+              // This list is made anew; what changes first stands at the top.
+              document.getElementById('ranking-title')?.focus();
+            }}
           >
             Take out<span className="unseen"> rule {cost.rule + 1}</span>
           </button>

@@ -1,6 +1,6 @@
 /** Why there is nothing to rank, and the ways to what would mend it. */
 import type { Build } from '../../build/build.ts';
-import { type Problem, problemSentence } from '../../ground/problem.ts';
+import type { Problem } from '../../ground/problem.ts';
 import type { RuleCosts } from '../../ranking/answer/price.ts';
 import { goTo } from '../area.ts';
 import { goToHeading } from '../commands/go.ts';
@@ -29,6 +29,15 @@ export const NothingOpen = () => (
   </div>
 );
 
+/** Rules any one of which frees the way; or that no single one does. */
+function WaysOut({ build, costs }: { build: Build; costs: RuleCosts }) {
+  const freeing = costs.rules.filter(({ kind }) => kind === 'frees');
+  if (freeing.length > 0) return <Costs build={build} costs={{ ...costs, rules: freeing }} />;
+  return costs.rules.length < build.rules.length ? null : (
+    <p className="ranking-problems">Taking out one rule alone is not enough.</p>
+  );
+}
+
 interface RefusedProps {
   readonly build: Build;
   readonly problems: readonly Problem[];
@@ -42,10 +51,12 @@ export const Refused = ({ build, problems, costs }: RefusedProps) => (
     <h3 id="ranking-refused">Nothing can be ranked as it stands</h3>
     <div role="status" className="ranking-problems">
       {problems.map((problem) => (
-        <p key={problemSentence(problem)}>{problemSentence(problem)}</p>
+        <p key={problem.found}>
+          Found {problem.found}; expected {problem.expected}. {problem.mend}
+        </p>
       ))}
     </div>
-    {costs === undefined ? null : <Costs build={build} costs={costs} />}
+    {costs === undefined ? null : <WaysOut build={build} costs={costs} />}
     <div className="buttons">
       <button type="button" className="button" onClick={() => goToHeading('rules-title')}>
         To the rules

@@ -12,7 +12,7 @@ export interface Cell {
   readonly part: string;
   readonly name: string;
   readonly finish: EmbeddedFinish | undefined;
-  /** The row above wears another finish there. */
+  /** The row above wears another finish there; so it is in the first row. */
   readonly isNew: boolean;
 }
 
@@ -67,7 +67,7 @@ export const RowLines = memo(function RowLines(props: RowProps) {
         </td>
         {cells.map((cell) => (
           <td key={cell.part} className="ranking-cell">
-            <Worn {...cell} light={light} />
+            <Worn {...cell} light={light} isFirst={number === 1} />
           </td>
         ))}
         <td rowSpan={2} className="ranking-cell is-last">
@@ -100,7 +100,7 @@ export const RowCard = memo(function RowCard(props: RowProps) {
             <span className="ranking-part">
               <bdi>{cell.name}</bdi>
             </span>
-            <Worn {...cell} light={light} />
+            <Worn {...cell} light={light} isFirst={number === 1} />
           </li>
         ))}
       </ul>
@@ -120,11 +120,18 @@ function Overall({ row }: RowProps) {
   );
 }
 
-function Worn({ finish, isNew, light }: Cell & { light: LightId }) {
+interface WornProps extends Cell {
+  readonly light: LightId;
+  /** There is no row above. */
+  readonly isFirst: boolean;
+}
+
+function Worn({ finish, isNew, light, isFirst }: WornProps) {
   if (finish === undefined) return <>none</>;
   return (
     <span className={isNew ? 'ranking-spoon' : 'ranking-spoon is-same'}>
       <Spoon finish={finish} light={light} />
+      {isNew && !isFirst ? <span className="unseen">, unlike the row above</span> : null}
     </span>
   );
 }

@@ -8,6 +8,7 @@ import type { FinishRef } from '../../build/build.ts';
 import type { Problem } from '../../ground/problem.ts';
 import type { RuleCosts } from '../../ranking/answer/price.ts';
 import type { Ranking } from '../../ranking/ranking.ts';
+import { useArea } from '../area.ts';
 import { useBench } from '../store.ts';
 import { type Held, isSameQuestion, isSmall, type Question, withHeld } from './question.ts';
 import type { About, Told, ToSearch } from './searching.ts';
@@ -171,8 +172,15 @@ export function isAsked(question: Question): boolean {
 }
 
 useBench.subscribe((now, before) => {
-  // Other work has other parts.
-  if (now.work?.key === before.work?.key) return;
-  ended();
-  useSearch.setState(nothing);
+  if (now.work?.key !== before.work?.key) {
+    // Other work has other parts.
+    ended();
+    useSearch.setState(nothing);
+    return;
+  }
+  // Where nobody looks, nothing goes on that answers no question any more.
+  const { running } = useSearch.getState();
+  if (running === undefined || now.work === undefined) return;
+  if (useArea.getState().area === 'ranking') return;
+  if (!isSameQuestion(running, { ...running, build: now.work.build })) stopSearch();
 });
