@@ -79,6 +79,7 @@ function enumerationRow(): Row {
     candidates: 4,
     graph: 'car',
     unary: 'mid',
+    withRules: false,
     seed: 7,
     finishes: 60,
   });

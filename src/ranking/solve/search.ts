@@ -167,7 +167,8 @@ class Search {
 
   /**
    * Bounds every value, drops those beyond the threshold, and returns the variable to branch on: one
-   * with a single value left, else the one with least slack. -1 where some variable is left with none.
+   * with a single value left, else the one with least slack for the edges it would settle. -1 where
+   * some variable is left with none.
    */
   #star(level: Level, open: readonly number[], certain: number, restLeast: number): number {
     const { tables, sizes } = this.#layout;
@@ -178,9 +179,11 @@ class Search {
       const [list, costs, stars] = [level.lists[i]!, level.costs[i]!, level.stars[i]!];
       const count = level.counts[i]!;
       for (let x = 0; x < count; x++) stars[x] = certain + costs[x]!;
+      let edges = 0;
       for (const j of open) {
         const table = tables[i]![j];
         if (table === undefined) continue;
+        edges++;
         addLeast(stars, list, count, most, table, sizes[j]!, level, j);
       }
       let kept = 0;
@@ -195,7 +198,7 @@ class Search {
       }
       level.counts[i] = kept;
       if (kept === 0) return -1;
-      if (kept === 1) slack = -1;
+      slack = kept === 1 ? -1 : slack / (1 + edges);
       if (slack < leastSlack) {
         leastSlack = slack;
         next = i;

@@ -9,7 +9,7 @@ import type { Layout, Left } from './layout.ts';
 /** Sweeps end once one gains less than this share of what is still open. */
 const leastGain = 0.2;
 /** Tables are laid out anew once so much of all values has gone. */
-const keptShare = 0.7;
+const keptShare = 0.5;
 
 /** Values left, what they cost, and what was moved out of each pair table. */
 interface Moving {
@@ -117,18 +117,26 @@ function pass(moving: Moving, way: 1 | -1, hands: boolean, threshold: number): b
   const { open } = moving;
   for (let step = 0; step < open.length; step++) {
     const i = open[way > 0 ? step : open.length - 1 - step]!;
-    gather(moving, i);
+    gather(moving, i, way);
     if (!normalise(moving, i, threshold)) return false;
     if (hands) handOn(moving, i, way);
   }
   return true;
 }
 
-/** Draws to each value of i the least that every pair table asks of it. */
-function gather({ layout, neighbours, unary: all, counts, lists, moved }: Moving, i: number): void {
+/**
+ * Draws to each value of i the least that its pair tables ask of it, those shared with variables that
+ * came before on this way; the others have been drawn on the way back, and have not changed since.
+ */
+function gather(
+  { layout, neighbours, unary: all, counts, lists, moved }: Moving,
+  i: number,
+  way: 1 | -1,
+): void {
   const list = lists[i]!;
   const unary = all[i]!;
   for (const j of neighbours[i]!) {
+    if ((j - i) * way > 0) continue;
     const table = layout.tables[i]![j]!;
     const [own, others] = [moved[i]![j]!, moved[j]![i]!];
     const width = layout.sizes[j]!;
