@@ -1,5 +1,5 @@
 /**
- * `testspoon`: score, see, check and start builds, ask viewers and count what they answered, from a
+ * `testspoon`: score, rank, see, check and start builds, ask viewers and count what they answered, from a
  * terminal.
  * Exit status 0 done, 1 the input is wrong, 2 the command line is.
  */
@@ -13,6 +13,7 @@ import { addNew } from './new.ts';
 import { addLink } from './opinion/link.ts';
 import { addOpen } from './opinion/open.ts';
 import { addReplies } from './opinion/replies.ts';
+import { addRank } from './rank/rank.ts';
 import { addScore } from './score.ts';
 import { addSee } from './see.ts';
 
@@ -26,7 +27,7 @@ function program(): Command {
     .helpCommand('help [COMMAND]', 'print help on a command')
     .showHelpAfterError('“testspoon help” lists the commands.')
     .exitOverride();
-  for (const add of [addScore, addSee, addCheck, addNew, addLink, addOpen, addReplies])
+  for (const add of [addScore, addRank, addSee, addCheck, addNew, addLink, addOpen, addReplies])
     add(command);
   return command;
 }

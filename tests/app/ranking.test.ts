@@ -11,18 +11,12 @@ import {
   signOfChoices,
   withCombination,
 } from '../../src/app/ranking/put.ts';
-import {
-  combinationsOf,
-  heldIn,
-  isSameQuestion,
-  partsWithChoice,
-  type Question,
-  withHeld,
-} from '../../src/app/ranking/question.ts';
+import { combinationsOf, isSameQuestion, type Question } from '../../src/app/ranking/question.ts';
 import { type Build, isOpen } from '../../src/build/build.ts';
 import { mostAlternatives } from '../../src/build/edit/alternative.ts';
 import { parseBuild, textOf } from '../../src/build/file.ts';
 import type { SightTable } from '../../src/car/table.ts';
+import { heldIn, partsWithChoice, withHeld } from '../../src/ranking/held.ts';
 import { rankBuild } from '../../src/ranking/rank.ts';
 import { compareAlternatives } from '../../src/score/sheet.ts';
 

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { type Build, finishesByRef } from '../../build/build.ts';
 import { combinationsInWords } from '../../build/choice/combination.ts';
 import { widened } from '../../build/edit/widen.ts';
+import { heldIn, partsWithChoice } from '../../ranking/held.ts';
 import { plainlyDifferent } from '../../score/judgement.ts';
 import { lightWords } from '../cars/lamps.ts';
 import { goToHeading } from '../commands/go.ts';
@@ -13,7 +14,7 @@ import { sayDone, sayOnly } from '../pieces/said.ts';
 import { finishesToPick } from '../rack/finishes.ts';
 import { useThought } from '../rules/thought.ts';
 import { edit, endStep, useRacks } from '../store.ts';
-import { combinationsOf, heldIn, partsWithChoice, type Question } from './question.ts';
+import { combinationsOf, type Question } from './question.ts';
 import { hold, useSearch } from './search.ts';
 
 const Weights = later(

@@ -1,6 +1,6 @@
 /** A part that is ranked: its name, and at which finish it is held for this ranking, if at one. */
 import { type Build, finishesByRef, type OpenPart } from '../../build/build.ts';
-import { heldIn } from './question.ts';
+import { heldIn } from '../../ranking/held.ts';
 import { hold, useSearch } from './search.ts';
 
 /** The name as a label, and a list of the candidates. */

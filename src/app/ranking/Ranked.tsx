@@ -7,12 +7,12 @@ import { type Build, finishesByRef, letterOf, type OpenPart } from '../../build/
 import { nextSentence } from '../../ranking/answer/sure.ts';
 import { whyAbove } from '../../ranking/answer/why.ts';
 import { toBuySentence } from '../../ranking/answer/words.ts';
+import { heldIn, partsWithChoice } from '../../ranking/held.ts';
 import type { RankedRow } from '../../ranking/ranking.ts';
 import { scrollable } from '../pieces/scrollable.ts';
 import { useWork } from '../store.ts';
 import { Hold } from './Hold.tsx';
 import { canWear, placesBySign, signOfChoices } from './put.ts';
-import { heldIn, partsWithChoice } from './question.ts';
 import { type Cell, RowCard, RowLines, type RowProps } from './Row.tsx';
 import './rows.css';
 import type { Answer } from './search.ts';

@@ -3,12 +3,13 @@
  * rows that can be put on the stage, and what each rule costs.
  */
 import { useEffect, useMemo, useRef } from 'react';
+import { partsWithChoice } from '../../ranking/held.ts';
 import { useToday } from '../sheet/today.ts';
 import { useWork } from '../store.ts';
 import { Asked } from './Asked.tsx';
 import { Beneath } from './Beneath.tsx';
 import { NothingOpen } from './Nothing.tsx';
-import { isSameQuestion, partsWithChoice, type Question } from './question.ts';
+import { isSameQuestion, type Question } from './question.ts';
 import './ranking.css';
 import { Ranked } from './Ranked.tsx';
 import { Standing } from './Standing.tsx';

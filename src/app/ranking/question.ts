@@ -3,62 +3,16 @@
  * parts held at one finish, how many rows, and today. What alternatives wear, how anything is
  * called and what the story says play no part in it.
  */
-import { type Build, type FinishRef, isOpen, type OpenPart } from '../../build/build.ts';
-import { fittedBuild } from '../../build/fitted.ts';
+import { type Build, isOpen } from '../../build/build.ts';
 import type { SightTable } from '../../car/table.ts';
+import { type Held, heldIn, partsWithChoice } from '../../ranking/held.ts';
 import type { Wanted } from '../../ranking/ranking.ts';
-
-/** Finish at which a part is held, by part id. */
-export type Held = Readonly<Record<string, FinishRef>>;
 
 export interface Question {
   readonly build: Build;
   readonly sight: SightTable;
   readonly wanted: Wanted;
   readonly held: Held;
-}
-
-/** Open parts on the model with something to choose from, in the order of the build. */
-export const partsWithChoice = (build: Build): OpenPart[] =>
-  fittedBuild(build).parts.filter(
-    (part): part is OpenPart => isOpen(part) && part.candidates.length > 1,
-  );
-
-/** What of `held` still holds: parts with a choice, at one of their candidates. */
-export function heldIn(build: Build, held: Held): Held {
-  const parts = partsWithChoice(build).filter(({ id, candidates }) =>
-    candidates.includes(held[id] ?? ''),
-  );
-  return Object.fromEntries(parts.map(({ id }) => [id, held[id]!]));
-}
-
-/**
- * The build with the held parts at their one finish. What they might have worn stays known through
- * alternatives, so that families, and with them every score, are those of the sheet.
- */
-export function withHeld(build: Build, held: Held): Build {
-  const here = heldIn(build, held);
-  if (Object.keys(here).length === 0) return build;
-  const [first] = build.alternatives;
-  const others = build.parts.flatMap((part) => {
-    const kept = here[part.id];
-    if (kept === undefined || !isOpen(part)) return [];
-    return part.candidates
-      .filter((ref) => ref !== kept)
-      .map((ref, at) => ({
-        id: `held-${part.id}-${at}`,
-        name: part.name,
-        choices: { ...first?.choices, [part.id]: ref },
-      }));
-  });
-  return {
-    ...build,
-    parts: build.parts.map((part) => {
-      const kept = here[part.id];
-      return kept === undefined || !isOpen(part) ? part : { ...part, candidates: [kept] };
-    }),
-    alternatives: [...build.alternatives, ...others],
-  };
 }
 
 /** Fields of a build that decide a ranking. */

@@ -7,10 +7,11 @@ import { create } from 'zustand';
 import type { FinishRef } from '../../build/build.ts';
 import type { Problem } from '../../ground/problem.ts';
 import type { RuleCosts } from '../../ranking/answer/price.ts';
+import { type Held, withHeld } from '../../ranking/held.ts';
 import type { Ranking } from '../../ranking/ranking.ts';
 import { useArea } from '../area.ts';
 import { useBench } from '../store.ts';
-import { type Held, isSameQuestion, isSmall, type Question, withHeld } from './question.ts';
+import { isSameQuestion, isSmall, type Question } from './question.ts';
 import type { About, Told, ToSearch } from './searching.ts';
 
 /** A ranking, the question it answers, and what has been found out about it. */
