@@ -152,7 +152,7 @@ describe('every combination, best first', () => {
     await button(page, 'Let open parts wear anything on hand').click();
     await expect
       .poll(() => standing(page).textContent())
-      .toMatch(/^These are the best 10 of \d+,\d+ combinations/);
+      .toMatch(/^These are the best 10 that keep every rule, of \d+,\d+ combinations/);
     expect(await values(page)).toHaveLength(10);
     await undo(page);
     await expect.poll(() => values(page)).toEqual(expected);

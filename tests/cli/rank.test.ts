@@ -98,7 +98,7 @@ describe('the ranking as text', () => {
     expect(plain.status).toBe(0);
     expect(plain.err).toBe('');
     expect(plain.out).toMatch(
-      /These are the best 6 of 2,187 combinations that keep every rule,\s+proved/,
+      /These are the best 6 that keep every rule, of 2,187 combinations:\s+proved/,
     );
     expect(plain.out).toContain('Why they stand in this order');
     expect(plain.out).toContain('What each rule costs');

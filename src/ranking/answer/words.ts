@@ -44,9 +44,10 @@ export function standingSentence(ranking: Ranking, question: Question): string {
     ...(isDifferent && rows.length > 1 ? ['differ plainly from those above them'] : []),
   ];
   const those = rows.length === 1 ? wishes.map(singular) : wishes;
+  // Which of them keep the rules is not counted: the number is that of all combinations.
   return those.length === 0
     ? `${best} of ${all}, proved.`
-    : `${best} of ${all} that ${those.join(' and ')}, proved.`;
+    : `${best} that ${those.join(' and ')}, of ${all}: proved.`;
 }
 
 const singular = (wish: string): string => wish.replace(/^keep /, 'keeps ');
@@ -95,6 +96,9 @@ export function toBuySentence(build: Build, { toBuy }: Pick<RankedRow, 'toBuy'>)
 export const toBuyInShort = ({ toBuy }: Pick<RankedRow, 'toBuy'>): string =>
   toBuy.length === 0 ? 'nothing to buy' : `${counted(toBuy.length, 'bottle')} to buy`;
 
+/** Parts told one by one where two rows differ, before the rest is counted (our judgement). */
+const mostPartsTold = 6;
+
 /** Where two rows differ: `Mirrors and Badges in Oyster; Wheels in Tin lid`, as the second wears it. */
 export function differenceInWords(
   build: Build,
@@ -102,22 +106,26 @@ export function differenceInWords(
   row: Pick<RankedRow, 'choices'>,
 ): string {
   const changed = Object.entries(row.choices).filter(([part, ref]) => above.choices[part] !== ref);
-  return wornInWords(build, changed);
+  return wornInWords(build, changed, mostPartsTold);
 }
 
 /** What parts wear, those of one finish together, in the order of the build. */
-export function wornInWords(build: Build, worn: readonly (readonly [string, string])[]): string {
+export function wornInWords(
+  build: Build,
+  worn: readonly (readonly [string, string])[],
+  most = Number.POSITIVE_INFINITY,
+): string {
   const names = namesIn(build);
   const place = new Map(build.parts.map(({ id }, at) => [id, at]));
   const inOrder = [...worn].sort(
     ([one], [other]) => (place.get(one) ?? 0) - (place.get(other) ?? 0),
   );
   const byFinish = new Map<string, string[]>();
-  for (const [part, ref] of inOrder)
+  for (const [part, ref] of inOrder.slice(0, most))
     byFinish.set(ref, [...(byFinish.get(ref) ?? []), names.part(part)]);
-  return [...byFinish]
-    .map(([ref, parts]) => `${inWords(parts)} in ${names.finish(ref)}`)
-    .join('; ');
+  const told = [...byFinish].map(([ref, parts]) => `${inWords(parts)} in ${names.finish(ref)}`);
+  const more = inOrder.length - most;
+  return [...told, ...(more > 0 ? [`${counted(more, 'more part')} otherwise`] : [])].join('; ');
 }
 
 /** How a row differs from the one above it: `As number 1, but Wheels in Tin lid.` */

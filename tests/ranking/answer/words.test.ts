@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import type { Rule } from '../../../src/build/build.ts';
 import { atMostPoints, counted, points } from '../../../src/ranking/answer/figures.ts';
 import {
+  differenceInWords,
   differsSentence,
   gapOf,
   openSentence,
@@ -32,13 +33,13 @@ describe('how a ranking stands, in words', () => {
       'These are the best 20 of 27 combinations, proved.',
     );
     expect(standingSentence(everyRanking(tied, 5), asked(tied, 5))).toBe(
-      'These are the best 5 of 27 combinations that keep every rule, proved.',
+      'These are the best 5 that keep every rule, of 27 combinations: proved.',
     );
     expect(standingSentence(everyRanking(tied, 1), asked(tied, 1))).toBe(
-      'This is the best of 27 combinations that keeps every rule, proved.',
+      'This is the best that keeps every rule, of 27 combinations: proved.',
     );
     expect(standingSentence(ranking, asked(free, 20, true))).toBe(
-      'These are the best 20 of 27 combinations that differ plainly from those above them, proved.',
+      'These are the best 20 that differ plainly from those above them, of 27 combinations: proved.',
     );
   });
 
@@ -133,5 +134,16 @@ describe('rows in words', () => {
     expect(toBuySentence(demo, { toBuy: [] })).toBe('Nothing to buy.');
     expect(toBuyInShort({ toBuy: [] })).toBe('nothing to buy');
     expect(toBuyInShort(buying[0]!)).toMatch(/^\w+ bottles to buy$/);
+  });
+
+  it('names the first parts that differ and counts the others', () => {
+    const [one, other] = ['corner-shop/dragonfly', 'corner-shop/marigold'];
+    const choices = (ref: string) => ({
+      choices: Object.fromEntries(demo.parts.slice(0, 9).map(({ id }) => [id, ref])),
+    });
+    const told = differenceInWords(demo, choices(one!), choices(other!));
+    const named = demo.parts.filter(({ name }) => told.includes(name));
+    expect(named).toEqual(demo.parts.slice(0, 6));
+    expect(told).toMatch(/ in Marigold; three more parts otherwise$/);
   });
 });
