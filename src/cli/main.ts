@@ -1,7 +1,7 @@
 /**
  * `testspoon`: score, rank, see, check and start builds, ask viewers and count what they answered, from a
  * terminal.
- * Exit status 0 done, 1 the input is wrong, 2 the command line is.
+ * Exit status 0 done, 1 the input is wrong, 2 the command line is, 130 stopped by Ctrl-C.
  */
 import { Command, CommanderError } from 'commander';
 import { version } from '../../package.json';
@@ -14,6 +14,7 @@ import { addLink } from './opinion/link.ts';
 import { addOpen } from './opinion/open.ts';
 import { addReplies } from './opinion/replies.ts';
 import { addRank } from './rank/rank.ts';
+import { answeredAsThread } from './rank/search.ts';
 import { addScore } from './score.ts';
 import { addSee } from './see.ts';
 
@@ -51,4 +52,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit();
 });
 
-process.exitCode = await run();
+// The search of a ranking is this program again, in a thread.
+if (!answeredAsThread()) {
+  const status = await run();
+  // A ranking that was interrupted has set its own.
+  if (status !== exit.done) process.exitCode = status;
+}

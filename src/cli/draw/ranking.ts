@@ -3,8 +3,9 @@
  * then why each stands above the next, and what the rules cost.
  */
 import { type Build, finishesByRef } from '../../build/build.ts';
+import { namesIn, ruleSentence } from '../../build/rule.ts';
 import { appearanceOf } from '../../finish/appearance.ts';
-import type { RuleCosts } from '../../ranking/answer/price.ts';
+import type { RuleCost, RuleCosts } from '../../ranking/answer/price.ts';
 import { priceSentence } from '../../ranking/answer/priced.ts';
 import { headSentence, nextSentence, type Sureness } from '../../ranking/answer/sure.ts';
 import { whyAbove } from '../../ranking/answer/why.ts';
@@ -125,7 +126,14 @@ function priceLines(screen: Screen, { build, costs }: Answered): string[] {
     '',
     styled(screen, 'bold', 'What each rule costs'),
     ...costs.rules.flatMap((cost) =>
-      hanging(screen, '   ', 3, harmless(priceSentence(build, cost, costs))),
+      hanging(screen, '   ', 3, harmless(ruleWords(build, cost, costs))),
     ),
   ];
+}
+
+/** The rule itself, then its price. */
+function ruleWords(build: Build, cost: RuleCost, costs: RuleCosts): string {
+  const rule = build.rules[cost.rule];
+  const price = priceSentence(build, cost, costs);
+  return rule === undefined ? price : `${ruleSentence(rule, namesIn(build))}. ${price}`;
 }

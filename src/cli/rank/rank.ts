@@ -13,19 +13,17 @@ import { checkAgainstCar } from '../../build/coverage.ts';
 import { parseBuild } from '../../build/file.ts';
 import type { LightId } from '../../colour/illuminant.ts';
 import { InputError } from '../../ground/problem.ts';
-import { ruleCosts } from '../../ranking/answer/price.ts';
-import { surenessOf } from '../../ranking/answer/sure.ts';
 import { whyAbove } from '../../ranking/answer/why.ts';
-import { gapOf, stoppedSentence } from '../../ranking/answer/words.ts';
+import { gapOf } from '../../ranking/answer/words.ts';
 import { withHeld } from '../../ranking/held.ts';
-import { rankBuild } from '../../ranking/rank.ts';
-import type { Ranking, Wanted } from '../../ranking/ranking.ts';
+import type { Wanted } from '../../ranking/ranking.ts';
 import { dateFrom, lightOption, numberFrom, printJson, printLines, today } from '../argument.ts';
 import { type Answered, rankingLines } from '../draw/ranking.ts';
 import { screenOf } from '../draw/screen.ts';
 import { sightOf } from '../shelf.ts';
 import { sourceName, textFrom } from '../source.ts';
 import { heldFrom, moreOpen, type Widening } from './asked.ts';
+import { searched } from './search.ts';
 
 interface Asked extends Widening {
   readonly top: number;
@@ -39,8 +37,8 @@ interface Asked extends Widening {
 }
 
 const longestSeconds = 86_400;
-/** The price of the rules is asked for so long where there is no limit, s. */
-const pricingSeconds = 20;
+/** What shells take for a program that Ctrl-C has ended. */
+const interruptedExit = 130;
 
 /** Adds the command. */
 export function addRank(program: Command): void {
@@ -50,7 +48,7 @@ export function addRank(program: Command): void {
     .description(
       'Ranks every combination of the open parts that keeps the rules: the best rows in order, ' +
         'proved; why each beats the next, what has to be bought, and what each rule costs. ' +
-        'Where it is stopped by --limit-seconds it says what no combination can beat.',
+        'Stopped by Ctrl-C or --limit-seconds it shows the best found and what no combination can beat.',
     )
     .argument('<file>', 'build file, or - for standard input')
     .option('--top <rows>', 'rows to show', numberFrom(1, 1000, '', true), 20)
@@ -85,45 +83,16 @@ async function rank(file: string, asked: Asked): Promise<void> {
     light: asked.light,
     distanceMm: asked.distance,
   };
-  const isOver = within(asked.limitSeconds);
-  const ranking = rankBuild(build, sight, wanted, { isOver, tell: teller() });
-  clearLine();
-  const { rows } = ranking;
-  const priced = within(Math.min(asked.limitSeconds ?? pricingSeconds, pricingSeconds));
-  const answered: Answered = {
+  const { found, isInterrupted } = await searched({
     build,
+    sight,
     wanted,
-    ranking,
-    sureness: surenessOf(build, sight, wanted, rows),
-    costs:
-      build.rules.length === 0
-        ? undefined
-        : ruleCosts(build, sight, wanted, { isOver: priced }, ranking),
-  };
+    limitSeconds: asked.limitSeconds,
+  });
+  const answered: Answered = { build, wanted, ...found };
   if (asked.json) printJson(jsonFrom(answered));
   else printLines(rankingLines(screenOf(process.stdout), sight.name, answered));
-}
-
-/** Says when so many seconds have passed; never without a limit. */
-function within(seconds: number | undefined): () => boolean {
-  const start = Date.now();
-  return () => seconds !== undefined && Date.now() - start >= 1000 * seconds;
-}
-
-/** Tells how far a long search is, on standard error: in place on a terminal, else now and then. */
-function teller(): (soFar: Ranking) => void {
-  const isTerminal = process.stderr.isTTY === true;
-  let next = Date.now() + 1000;
-  return (soFar) => {
-    if (Date.now() < next) return;
-    next = Date.now() + (isTerminal ? 1000 : 10_000);
-    const line = stoppedSentence(soFar);
-    process.stderr.write(isTerminal ? `\r\u001b[2K${line}` : `${line}\n`);
-  };
-}
-
-function clearLine(): void {
-  if (process.stderr.isTTY === true) process.stderr.write('\r\u001b[2K');
+  if (isInterrupted) process.exitCode = interruptedExit;
 }
 
 /** The ranking in its published shape. */
