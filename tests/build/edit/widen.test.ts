@@ -15,17 +15,37 @@ const candidatesOf = (build: Build, id: string): readonly string[] => {
 };
 
 describe('open parts that may wear anything on hand', () => {
-  it('keep their own candidates first and get every finish with nothing to buy', () => {
+  it('keep their own candidates first and get every finish of their kind with nothing to buy', () => {
     const build = widened(demo, demo.finishes);
     const onHand = demo.finishes.filter((finish) => bottlesOf(finish).every((one) => one.onHand));
+    const hard = onHand.filter(({ effect }) => effect !== 'ribbon' && effect !== 'flock');
+    expect(hard.length).toBeLessThan(onHand.length);
     expect(onHand.length).toBeGreaterThan(3);
     expect(onHand.length).toBeLessThan(demo.finishes.length);
     for (const part of demo.parts.filter(isOpen)) {
       const candidates = candidatesOf(build, part.id);
       expect(candidates.slice(0, part.candidates.length)).toEqual(part.candidates);
-      expect(new Set(candidates)).toEqual(new Set([...part.candidates, ...onHand.map(refOf)]));
+      // Seat piping alone has a ribbon among its candidates, and paints besides.
+      const offered = part.id === 'seat-piping' ? onHand : hard;
+      expect(new Set(candidates)).toEqual(new Set([...part.candidates, ...offered.map(refOf)]));
     }
     expect(parseBuild(textOf(build)).parts).toEqual(build.parts);
+  });
+
+  // Common practice, no source: nobody paints a belt, or lays ribbon over a wheel.
+  it('are offered nothing but cloth where every candidate is cloth', () => {
+    const ribbons: Build = {
+      ...demo,
+      rules: [],
+      alternatives: [],
+      parts: demo.parts.map((part) =>
+        part.id === 'seat-piping' ? { ...part, candidates: ['bench-drawer/oat-ribbon'] } : part,
+      ),
+    };
+    const effects = new Map(demo.finishes.map((finish) => [refOf(finish), finish.effect]));
+    const offered = candidatesOf(widened(ribbons, demo.finishes), 'seat-piping');
+    expect(offered.length).toBeGreaterThan(1);
+    for (const ref of offered) expect(['ribbon', 'flock']).toContain(effects.get(ref));
   });
 
   it('take finishes from a rack into the build, and nothing of what has to be bought', () => {
