@@ -1,9 +1,10 @@
 /** `testspoon rank`: the table, its JSON shape, what the options change, and what is refused. */
+import { spawn } from 'node:child_process';
 import stringWidth from 'string-width';
 import { parse } from 'valibot';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type Build, buildSchema, isOpen } from '../../src/build/build.ts';
-import { demo, demoPath, type Outcome, scratch, testspoon, written } from './run.ts';
+import { demo, demoPath, type Outcome, program, scratch, testspoon, written } from './run.ts';
 
 const day = ['--today', '2031-03-01'];
 const build: Build = parse(buildSchema, demo());
@@ -130,6 +131,40 @@ describe('what is asked', () => {
     expect(stopped.isProved).toBe(false);
     expect(stopped.atMost).toBeGreaterThanOrEqual(best!.overall - 1e-3);
     expect(stopped.gap).toBeCloseTo(stopped.atMost - stopped.rows[0]!.overall, 6);
+  });
+});
+
+describe('Ctrl-C', () => {
+  // Exit status of shells for a program ended by signal 2: 128 + 2 (POSIX leaves it above 128).
+  it('ends the search, shows what has been found and what may still beat it, and exits 130', async () => {
+    const settled = build.parts.filter((part) => !isOpen(part) && part.id !== 'body');
+    const opened = new Set(settled.slice(0, 7).map(({ id }) => id));
+    const parts = build.parts.map((part) => {
+      if (isOpen(part) || !opened.has(part.id)) return part;
+      const { finish, painted: _, ...rest } = part;
+      return { ...rest, candidates: [finish] };
+    });
+    const file = written(folder, 'many.json', { ...demo(), parts, alternatives: [] });
+    const racks = ['--from', 'corner-shop', 'bench-drawer'];
+    const child = spawn(process.execPath, [
+      ...[program, 'rank', file, ...day, '--top', '1000', '--different', '--json', ...racks],
+    ]);
+    let out = '';
+    let progress = '';
+    child.stdout.on('data', (text) => {
+      out += text;
+    });
+    child.stderr.once('data', (text) => {
+      progress = String(text);
+      child.kill('SIGINT');
+    });
+    const status = await new Promise((resolve) => child.on('close', resolve));
+    expect(progress).toMatch(/no combination can beat it by more|proved the best/);
+    expect(status).toBe(130);
+    const { isProved, rows, atMost } = JSON.parse(out) as Printed;
+    expect(isProved).toBe(false);
+    expect(rows.length).toBeGreaterThan(0);
+    expect(atMost).toBeGreaterThanOrEqual(rows[0]!.overall - 1e-3);
   });
 });
 
