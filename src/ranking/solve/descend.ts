@@ -194,10 +194,12 @@ function lookRound(
     };
     rows.forEach((row, i) => {
       const stays = values[i]!;
+      let { ceiling } = pool;
       for (let a = 0; a < row.length; a++) {
-        if (summed + row[a]! - row[stays]! >= pool.ceiling) continue;
+        if (summed + row[a]! - row[stays]! >= ceiling) continue;
         values[i] = a;
         tryOut();
+        ceiling = pool.ceiling;
       }
       values[i] = stays;
     });
@@ -221,12 +223,14 @@ function lookRoundPairs(
     const without = summed - rowI[stayI]! - rowJ[stayJ]! + table[stayI * width + stayJ]!;
     for (let a = 0; a < rowI.length; a++) {
       const withA = without + rowI[a]! - table[a * width + stayJ]!;
+      let { ceiling } = pool;
       for (let b = 0; b < rowJ.length; b++) {
         const cost = withA + rowJ[b]! - table[stayI * width + b]! + table[a * width + b]!;
-        if (cost >= pool.ceiling) continue;
+        if (cost >= ceiling) continue;
         values[i] = a;
         values[j] = b;
         tryOut();
+        ceiling = pool.ceiling;
       }
     }
     values[i] = stayI;

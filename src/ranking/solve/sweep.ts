@@ -148,10 +148,21 @@ function gather(
       const row = a * width;
       let least = Number.POSITIVE_INFINITY;
       if (isWhole) {
-        for (let b = 0; b < width; b++) {
-          const cost = table[row + b]! - others[b]!;
-          if (cost < least) least = cost;
+        // Four at a time, since each waits for none of the others.
+        let [one, two, three] = [least, least, least];
+        let b = 0;
+        for (; b + 3 < width; b += 4) {
+          const first = table[row + b]! - others[b]!;
+          const second = table[row + b + 1]! - others[b + 1]!;
+          const third = table[row + b + 2]! - others[b + 2]!;
+          const fourth = table[row + b + 3]! - others[b + 3]!;
+          if (first < least) least = first;
+          if (second < one) one = second;
+          if (third < two) two = third;
+          if (fourth < three) three = fourth;
         }
+        for (; b < width; b++) least = Math.min(least, table[row + b]! - others[b]!);
+        least = Math.min(least, one, two, three);
       } else {
         for (let y = 0; y < count; y++) {
           const b = other[y]!;
