@@ -196,6 +196,7 @@ describe('what cannot be ranked is refused in words', () => {
   it.each([
     ['--lock', 'mirrors=pink', 1, /expected {2}one of corner-shop\/dragonfly/],
     ['--lock', 'body=corner-shop/marigold', 1, /settled/],
+    ['--lock', 'mirrors', 1, /a part and a finish/],
     ['--from', 'nowhere', 1, /one of bench-drawer/],
     ['--top', '0', 2, /from 1 to 1000/],
     ['--top', '100000', 2, /from 1 to 1000/],

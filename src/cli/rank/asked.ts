@@ -40,7 +40,12 @@ function finishesOf(id: string): EmbeddedFinish[] {
 export function heldFrom(build: Build, locks: readonly string[]): Held {
   return Object.fromEntries(
     locks.map((lock) => {
-      const [part = '', finish = ''] = lock.split('=');
+      const at = lock.indexOf('=');
+      if (at < 0) throw unreadable(lock);
+      const [part, finish] = [lock.slice(0, at), lock.slice(at + 1)];
+      if (locks.some((other) => other !== lock && other.startsWith(`${part}=`))) {
+        throw heldTwice(part);
+      }
       const open = partsWithChoice(build).find(({ id }) => id === part);
       if (open === undefined) throw unknownPart(build, part);
       const ref = open.candidates.find(
@@ -58,6 +63,26 @@ export function heldFrom(build: Build, locks: readonly string[]): Held {
     }),
   );
 }
+
+const unreadable = (lock: string): InputError =>
+  new InputError([
+    {
+      place: '--lock',
+      found: shown(lock),
+      expected: 'a part and a finish, as in mirrors=bench-drawer/oyster',
+      mend: 'Give PART=rack/finish.',
+    },
+  ]);
+
+const heldTwice = (part: string): InputError =>
+  new InputError([
+    {
+      place: '--lock',
+      found: `${shown(part)} at two finishes`,
+      expected: 'one finish for a part',
+      mend: 'Take one of the two away.',
+    },
+  ]);
 
 function unknownPart(build: Build, part: string): InputError {
   const open = partsWithChoice(build).map(({ id }) => id);

@@ -58,15 +58,26 @@ export function addRank(program: Command): void {
       'stop searching after so long',
       numberFrom(0, longestSeconds, ' s'),
     )
-    .option('--lock <part=finish...>', 'hold an open part at one of its candidates')
+    .option(
+      '--lock <part=finish>',
+      'hold an open part at one of its candidates; may be repeated',
+      gather,
+    )
     .option('--anything-on-hand', 'let open parts wear anything that nothing has to be bought for')
-    .option('--from <rack...>', 'let open parts wear every finish of these racks')
+    .option(
+      '--from <rack>',
+      'let open parts wear every finish of this rack; may be repeated',
+      gather,
+    )
     .addOption(lightOption('judge under this light instead of the build’s own'))
     .option('--distance <mm>', 'judge from this distance, mm', numberFrom(50, 20_000, ' mm'))
     .option('--today <date>', 'count readiness from this date instead of today', dateFrom)
     .option('--json', 'print the ranking as JSON')
     .action(rank);
 }
+
+/** Takes one more of an option that may be repeated; a list after it would swallow the file. */
+const gather = (one: string, before: readonly string[] = []): string[] => [...before, one];
 
 async function rank(file: string, asked: Asked): Promise<void> {
   const source = sourceName(file);

@@ -78,7 +78,9 @@ export function headSentence({ head, rows }: Sureness): string {
   const isRun = head.every((at, k) => at === k);
   const who =
     head.length === rows.length
-      ? `All ${inNumerals(head.length)}`
+      ? rows.length === 2
+        ? 'Both'
+        : `All ${inNumerals(head.length)}`
       : isRun
         ? `The first ${inNumerals(head.length)}`
         : `Numbers ${inWords(head.map((at) => `${at + 1}`))}`;
