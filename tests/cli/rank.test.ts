@@ -145,7 +145,7 @@ describe('Ctrl-C', () => {
       return { ...rest, candidates: [finish] };
     });
     const file = written(folder, 'many.json', { ...demo(), parts, alternatives: [] });
-    const racks = ['--from', 'corner-shop', 'bench-drawer'];
+    const racks = ['--from', 'corner-shop', '--from', 'bench-drawer'];
     const child = spawn(process.execPath, [
       ...[program, 'rank', file, ...day, '--top', '1000', '--different', '--json', ...racks],
     ]);
