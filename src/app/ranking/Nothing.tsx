@@ -51,7 +51,7 @@ export const Refused = ({ build, problems, costs }: RefusedProps) => (
     <h3 id="ranking-refused">Nothing can be ranked as it stands</h3>
     <div role="status" className="ranking-problems">
       {problems.map((problem) => (
-        <p key={problem.found}>
+        <p key={`${problem.place} ${problem.found}`}>
           Found {problem.found}; expected {problem.expected}. {problem.mend}
         </p>
       ))}

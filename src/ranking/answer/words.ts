@@ -97,7 +97,7 @@ export const toBuyInShort = ({ toBuy }: Pick<RankedRow, 'toBuy'>): string =>
   toBuy.length === 0 ? 'nothing to buy' : `${counted(toBuy.length, 'bottle')} to buy`;
 
 /** Parts told one by one where two rows differ, before the rest is counted (our judgement). */
-const mostPartsTold = 6;
+const mostPartsTold = 4;
 
 /** Where two rows differ: `Mirrors and Badges in Oyster; Wheels in Tin lid`, as the second wears it. */
 export function differenceInWords(

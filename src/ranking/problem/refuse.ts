@@ -75,20 +75,27 @@ export function checkBuild(build: Build): void {
 export function domainsLeft(build: Build): Domains {
   const verdict = contradictions(build);
   if (verdict.kind === 'cannot-hold') {
-    const { sentence } = verdict.contradiction;
-    refuseRules(`that ${sentence[0]!.toLowerCase()}${sentence.slice(1, -1)}`);
+    refuseRules(clashing(verdict.contradiction.sentence));
   }
   const rules = choiceRulesOf(build).map(({ rule }) => rule);
   const left = narrowed(domainsOf(build), rules, newBottlesIn(build), { left: mostEffort });
   return left ?? domainsOf(build);
 }
 
+/** `With these candidates 2 rules cannot hold together: …` as what was found. */
+const clashing = (sentence: string): string =>
+  sentence
+    .replace(/\.$/, '')
+    .replace(/^With these candidates /, '')
+    .replace(/^(\d+ rules) cannot/, '$1 that cannot')
+    .replace(/^one rule can never/, 'one rule that can never');
+
 /** Refuses tables of pairs larger than memory should bear. */
 export function checkCells(cells: number, sizes: readonly number[]): void {
   if (cells <= mostCells) return;
   refuse(
     'candidates',
-    `${sizes.length} choices with up to ${Math.max(...sizes)} finishes each, which are ${counted(cells)} pairs to weigh up`,
+    `${sizes.length} choices with up to ${Math.max(...sizes)} finishes each, which are ${counted(cells)} pairs to compare`,
     `at most ${counted(mostCells)} pairs`,
     'Settle some parts, tie parts by a rule, or take candidates away.',
   );
@@ -101,7 +108,7 @@ export function refuseWhereNoneIsLeft(build: Build): never {
     asksOfTheCar.includes(rule.kind) ? [`rule ${at + 1} (${ruleSentence(rule, names)})`] : [],
   );
   const blamed = asking.length === 0 ? '' : `, with ${asking.join(' and ')}`;
-  return refuseRules(`that no combination keeps all of them${blamed}`);
+  return refuseRules(`no combination that keeps all of them${blamed}`);
 }
 
 /** Kinds of rule that choices alone do not decide. */
