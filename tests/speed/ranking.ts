@@ -28,9 +28,11 @@ const warmUp = 60;
 
 /** All figures of the ranking. */
 export function rankingRows(): Row[] {
+  // Before anything else has left garbage behind.
+  const memory = memoryRows();
   const withOther = isInstalled() ? [agreementRow(), ...solverRows()] : [];
   if (withOther.length === 0) console.error('toulbar2 is not installed: its figures are left out.');
-  const reported = [...pairsRows(), ...memoryRows(), ...growthRows()];
+  const reported = [...pairsRows(), ...memory, ...growthRows()];
   return [everydayRow(), enumerationRow(), ...withOther, ...reported];
 }
 
