@@ -80,3 +80,10 @@ function transposed(table: Float32Array, rows: number, columns: number): Float32
   }
   return turned;
 }
+
+/** Assignments up to which one search is quicker than any preparation; settled by trying. */
+const fewAssignments = 1e5;
+
+/** Whether variables with so many values each have few assignments. */
+export const isFew = (sizes: readonly number[]): boolean =>
+  sizes.reduce((product, size) => product * size, 1) <= fewAssignments;

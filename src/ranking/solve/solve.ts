@@ -5,7 +5,7 @@
  */
 import { type Assigned, type Network, never } from '../network.ts';
 import { descend, descendAgain } from './descend.ts';
-import { type Layout, layoutOf } from './layout.ts';
+import { isFew, type Layout, layoutOf } from './layout.ts';
 import { Pool } from './pool.ts';
 import { type Control, search } from './search.ts';
 import { type Sweeping, swept } from './sweep.ts';
@@ -32,6 +32,7 @@ export interface Found {
   readonly steps: number;
 }
 
+// Settled by trying on generated car graphs.
 const mostSweeps = 40;
 /** Looks at the clock before a first dive ends. */
 const diveLooks = 2;
@@ -58,19 +59,16 @@ export function best(network: Network, asked: Asked): Found {
     isOver,
     tell: (steps, open) => asked.tell?.(found(open, false, steps)),
   };
-  const layout = isFew(first) ? first : lowered(network, first, pool, sweeping, control);
-  if (layout === undefined) return found(never, true, 0);
+  const { layout, dived } = isFew(first.sizes)
+    ? { layout: first, dived: 0 }
+    : lowered(network, first, pool, sweeping, control);
+  if (layout === undefined) return found(never, true, dived);
   const { isWhole, bound, steps } = search(network, layout, pool, control);
-  return found(isWhole ? never : bound, isWhole, steps);
+  return found(isWhole ? never : bound, isWhole, dived + steps);
 }
 
-/** Assignments up to which one search is quicker than any preparation. */
-const fewAssignments = 1e5;
-const isFew = ({ sizes }: Layout): boolean =>
-  sizes.reduce((product, size) => product * size, 1) <= fewAssignments;
-
 /**
- * A layout under a lower ceiling; undefined where nothing in it is below. Swept costs lead a first
+ * A layout under a lower ceiling, undefined where nothing in it is below, and the steps taken. Swept costs lead a first
  * dive near the best, and often all the way; descents go on among the values that are left.
  */
 function lowered(
@@ -79,11 +77,12 @@ function lowered(
   pool: Pool,
   sweeping: Sweeping,
   control: Control,
-): Layout | undefined {
+): { layout: Layout | undefined; dived: number } {
   let left = diveLooks;
   const isOver = (): boolean => control.isOver() || left-- < 0;
-  if (search(network, layout, pool, { ...control, isOver }).isWhole) return undefined;
+  const { isWhole, steps } = search(network, layout, pool, { ...control, isOver });
+  if (isWhole) return { layout: undefined, dived: steps };
   const { origin } = layout;
   descendAgain(networkWithin(network, origin), poolWithin(pool, origin), control.isOver);
-  return swept(layout, sweeping);
+  return { layout: swept(layout, sweeping), dived: steps };
 }
