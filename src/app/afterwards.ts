@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 
 /** `value` as it was in the frame before, until the frame with the new one is on screen. */
-export function useAfterwards<Value extends object>(value: Value): Value {
+export function useAfterwards<Value extends object | string>(value: Value): Value {
   const [shown, setShown] = useState(value);
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;

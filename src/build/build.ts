@@ -171,7 +171,9 @@ export const isOpen = (part: Part): part is OpenPart => 'candidates' in part;
 const byRef = new WeakMap<Build['finishes'], ReadonlyMap<FinishRef, EmbeddedFinish>>();
 
 /** Every embedded finish by its `rack/finish` reference; the same map for the same finishes. */
-export function finishesByRef(build: Build): ReadonlyMap<FinishRef, EmbeddedFinish> {
+export function finishesByRef(
+  build: Pick<Build, 'finishes'>,
+): ReadonlyMap<FinishRef, EmbeddedFinish> {
   const known = byRef.get(build.finishes);
   if (known !== undefined) return known;
   const found = new Map(build.finishes.map((finish) => [refOf(finish), finish]));
@@ -180,7 +182,10 @@ export function finishesByRef(build: Build): ReadonlyMap<FinishRef, EmbeddedFini
 }
 
 /** Finish of every part on the model under one alternative, by part id. */
-export function assignmentOf(build: Build, alternative: Alternative): Map<string, FinishRef> {
+export function assignmentOf(
+  build: Pick<Build, 'parts'>,
+  alternative: Alternative,
+): Map<string, FinishRef> {
   return new Map(
     build.parts.flatMap((part) =>
       part.absent ? [] : [[part.id, alternative.choices[part.id] ?? usualFinish(part)] as const],

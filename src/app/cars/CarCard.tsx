@@ -112,7 +112,7 @@ function Verdict({ sheet, weights }: { sheet: ScoreSheet; weights: Weights }) {
   return (
     <>
       <Finding evidence={headline.finding} />
-      <Mending alternative={sheet.id} at={sheet.evidence.indexOf(headline.finding)} isBrief />
+      <Mending sheet={sheet} at={sheet.evidence.indexOf(headline.finding)} isBrief />
     </>
   );
 }

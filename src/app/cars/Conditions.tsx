@@ -1,9 +1,10 @@
 /** Under which lamp, from how far and from where: one switch each, for picture and scores alike. */
+import { memo } from 'react';
 import { useViewing } from '../live/viewing.ts';
-import { useStaged } from '../onStage.ts';
+import { useStagedCount } from '../onStage.ts';
 import { PictureTools } from '../picture/PictureTools.tsx';
 import { Choice } from '../pieces/Choice.tsx';
-import { view as look, useWork } from '../store.ts';
+import { view as look, useBench } from '../store.ts';
 import { Steer } from './card/Stand.tsx';
 import { distances, lights } from './lamps.ts';
 import { Toggle } from './Toggle.tsx';
@@ -15,9 +16,10 @@ interface ConditionsProps {
   readonly onPlace: (id: string) => void;
 }
 
-/** Switches for light, distance and view. */
-export function Conditions({ places, place, onPlace }: ConditionsProps) {
-  const { light, distanceMm } = useWork().build.viewing;
+/** Switches for light, distance and view; a change of finish leaves them as they stand. */
+export const Conditions = memo(function Conditions(props: ConditionsProps) {
+  const { places, place, onPlace } = props;
+  const { light, distanceMm } = useBench(({ work }) => work!.build.viewing);
   const isOurs = distances.some(({ value }) => value === distanceMm);
   const own = { value: distanceMm, name: 'Yours', note: `${distanceMm / 1000} m` };
   return (
@@ -55,7 +57,7 @@ export function Conditions({ places, place, onPlace }: ConditionsProps) {
       <PictureTools />
     </div>
   );
-}
+});
 
 /** Whether the cars are as large as the built model would look; drawings cannot be. */
 function TrueSize() {
@@ -86,7 +88,7 @@ function sizeSentence(overflow: number): string {
 /** Whether parts that differ between the alternatives have a dashed line round them. */
 function Marking() {
   const isOn = useViewing(({ isMarking }) => isMarking);
-  if (useStaged().length < 2) return null;
+  if (useStagedCount() < 2) return null;
   return (
     <Toggle
       name="Mark differences"

@@ -5,6 +5,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import type { Alternative, Build } from '../../build/build.ts';
 import { absentCarParts } from '../../build/fitted.ts';
+import type { SightTable } from '../../car/table.ts';
 import { useShownBuild } from '../finish/trying.ts';
 import { differingParts } from '../live/marks.ts';
 import { useShown, useViewing } from '../live/viewing.ts';
@@ -32,7 +33,7 @@ export function Picture({ alternative, letter, view }: PictureProps) {
   const shownId = useShown(alternative.id);
   const shownBuild = useShownBuild();
   const shown = shownBuild.alternatives.find(({ id }) => id === shownId) ?? alternative;
-  const paint = useMemo(() => paintOf(shownBuild, shown, car.sight), [shownBuild, shown, car]);
+  const paint = usePaint(shownBuild, shown, car.sight);
 
   useEffect(() => host.current?.replaceChildren(drawing), [drawing]);
 
@@ -89,6 +90,15 @@ export function Picture({ alternative, letter, view }: PictureProps) {
       role="img"
       aria-label={`Drawing of ${letter}, ${view.name.toLowerCase()}`}
     />
+  );
+}
+
+/** The colours of one car; what changes on another leaves them as they are. */
+function usePaint(build: Build, alternative: Alternative, sight: SightTable): Paint {
+  const { parts, finishes, viewing } = build;
+  return useMemo(
+    () => paintOf({ parts, finishes, viewing }, alternative, sight),
+    [parts, finishes, viewing, alternative, sight],
   );
 }
 

@@ -19,8 +19,11 @@ const trimHex = '#464646';
 /** Whiteness 0–1 of the lamp's reflection by gloss units at 60°; our judgement, for the eye only. */
 const lampShare = (gloss60: number): number => Math.min(0.62, 0.02 + 0.8 * (gloss60 / 100) ** 2.4);
 
+/** What of a build a picture of one alternative shows. */
+export type Painted = Pick<Build, 'parts' | 'finishes' | 'viewing'>;
+
 /** CSS variables of every part of the car under one alternative. */
-export function paintOf(build: Build, alternative: Alternative, sight: SightTable): Paint {
+export function paintOf(build: Painted, alternative: Alternative, sight: SightTable): Paint {
   const paint = new Map<string, string>();
   const wear = (part: string, hex: string, lamp: number): void => {
     paint.set(`--paint-${part}`, hex);

@@ -2,16 +2,16 @@
 import { useRef } from 'react';
 import { lay } from '../overlay/overlay.ts';
 import { pointNowhere } from '../pointing.ts';
-import { useWork } from '../store.ts';
+import { useBench } from '../store.ts';
 import { useFilling } from './filling.ts';
 import { Pictures } from './Pictures.tsx';
 
 /** Quiet buttons; in the filled screen only the way back. */
 export function PictureTools() {
-  const { alternatives } = useWork().build;
+  const count = useBench(({ work }) => work!.build.alternatives.length);
   const tools = useRef<HTMLDivElement>(null);
-  const [isFilling, fill] = useFilling(tools, alternatives.length, pointNowhere);
-  if (alternatives.length === 0) return null;
+  const [isFilling, fill] = useFilling(tools, count, pointNowhere);
+  if (count === 0) return null;
   return (
     <div ref={tools} className="picture-tools">
       {isFilling ? null : <Pictures />}
@@ -23,7 +23,7 @@ export function PictureTools() {
       >
         {isFilling ? 'Leave full screen' : 'Full screen'}
       </button>
-      {isFilling || alternatives.length < 2 ? null : (
+      {isFilling || count < 2 ? null : (
         <button
           type="button"
           className="toggle"

@@ -37,17 +37,26 @@ export const Bowl = memo(function Bowl(props: { finish: EmbeddedFinish; light: L
         </clipPath>
       </defs>
       <ellipse className="bowl-shadow" cx="32" cy="42.6" rx="27" ry="4.4" />
+      <path className="neck-shadow" d={neck} />
       <path className="neck" d={neck} />
       <path className="ridge" d={ridge} />
       <path d={bowl} fill={`url(#${id}f)`} />
-      <g clipPath={`url(#${id}c)`}>
-        {grain === undefined ? null : <path d={bowl} fill={`url(#grain-${grain})`} />}
-        <path d={bounce} fill="#fff" opacity={lampOpacity * 0.22} filter={`url(#${id}b)`} />
-        <path d={lamp} fill="#fff" opacity={lampOpacity} filter={`url(#${id}b)`} />
-        {picture === undefined ? null : (
-          <image href={picture} x="2.5" y="5" width="58" height="38" preserveAspectRatio="none" />
-        )}
+      {grain === undefined ? null : <path d={bowl} fill={`url(#grain-${grain})`} />}
+      <g clipPath={`url(#${id}c)`} filter={`url(#${id}b)`} fill="#fff">
+        <path d={bounce} fillOpacity={lampOpacity * 0.22} />
+        <path d={lamp} fillOpacity={lampOpacity} />
       </g>
+      {picture === undefined ? null : (
+        <image
+          href={picture}
+          x="2.5"
+          y="5"
+          width="58"
+          height="38"
+          preserveAspectRatio="none"
+          clipPath={`url(#${id}c)`}
+        />
+      )}
       <path className={grain === 'fuzz' ? 'bowl-edge bowl-fuzz' : 'bowl-edge'} d={bowl} />
     </svg>
   );

@@ -44,6 +44,7 @@ function Plain({ title, children }: { title: string; children: ComponentChildren
       <span class="spoon round-blank" aria-hidden="true">
         <svg class="bowl" viewBox="0 0 104 48" aria-hidden="true" focusable="false">
           <ellipse class="bowl-shadow" cx="32" cy="42.6" rx="27" ry="4.4" />
+          <path class="neck-shadow" d={neck} />
           <path class="neck" d={neck} />
           <path class="plastic" d={bowl} />
           <path class="bowl-edge" d={bowl} />

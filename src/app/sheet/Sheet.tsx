@@ -3,6 +3,7 @@ import { memo, useId, useState } from 'react';
 import type { ScoreSheet } from '../../score/comparison.ts';
 import { type Evidence, type ScoreKey, scoreKeys } from '../../score/evidence.ts';
 import { scoreNames } from '../../score/name.ts';
+import { useAfterwards } from '../afterwards.ts';
 import { later } from '../later.tsx';
 import { Bar } from '../pieces/Bar.tsx';
 import { Letter } from '../pieces/Letter.tsx';
@@ -12,6 +13,7 @@ import { useDrawn } from './drawn.ts';
 import { Finding } from './Finding.tsx';
 import { Mending } from './mend/Mending.tsx';
 import { beatenInWords } from './scores.ts';
+import { useFollowed, withheld } from './withheld.ts';
 
 const Explained = later(
   'The explanation',
@@ -24,9 +26,9 @@ const mostShown = 3;
 /** The score sheet of one alternative; one that has not changed is left as it stands. */
 export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
   const before = useBefore(sheet.id);
-  const worstFirst = [...scoreKeys].sort((one, other) => sheet.scores[one] - sheet.scores[other]);
+  const order = useWorstFirst(sheet);
   const findingsOf = (key: ScoreKey): Found[] => foundIn(sheet, key);
-  const read = worstFirst.flatMap((key) => findingsOf(key).map(({ at }) => at));
+  const read = order.flatMap((key) => findingsOf(key).map(({ at }) => at));
   return (
     <article
       className="sheet"
@@ -43,7 +45,7 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
           <Was before={before?.overall} now={sheet.overall} />
         </span>
         <span className="quiet">{Math.round(sheet.overallWithoutReadiness)} without readiness</span>
-        <Ordinary id={sheet.id} />
+        <Ordinary sheet={sheet} />
         <Beaten sheet={sheet} />
       </p>
       {sheet.broken.length === 0 ? null : (
@@ -53,12 +55,11 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
           ))}
         </ul>
       )}
-      {worstFirst.map((key) => (
+      {order.map((key) => (
         <Score
           key={key}
           score={key}
-          alternative={sheet.id}
-          value={sheet.scores[key]}
+          sheet={sheet}
           before={before?.scores[key]}
           findings={findingsOf(key)}
           read={read}
@@ -67,6 +68,13 @@ export const Sheet = memo(function Sheet({ sheet }: { sheet: ScoreSheet }) {
     </article>
   );
 });
+
+/** The scores, worst first; a change of order is seen a frame after the numbers that ask for it. */
+function useWorstFirst({ scores }: ScoreSheet): readonly ScoreKey[] {
+  const order = [...scoreKeys].sort((one, other) => scores[one] - scores[other]);
+  const shown = useAfterwards(order.join());
+  return [...scoreKeys].sort((one, other) => shown.indexOf(one) - shown.indexOf(other));
+}
 
 /** Findings on one score, in order. */
 function foundIn({ evidence }: ScoreSheet, score: ScoreKey): Found[] {
@@ -86,10 +94,15 @@ function Beaten({ sheet }: { sheet: ScoreSheet }) {
 }
 
 /** How many ordinary schemes this one is ahead of, once they are drawn. */
-function Ordinary({ id }: { id: string }) {
-  const drawn = useDrawn()?.alternatives.find((sheet) => sheet.id === id)?.aheadOfOrdinary;
-  if (drawn === undefined) return null;
-  return <span className="quiet">ahead of {Math.round(drawn)} of 100 ordinary schemes</span>;
+function Ordinary({ sheet }: { sheet: ScoreSheet }) {
+  const drawn = useDrawn()?.alternatives.find(({ id }) => id === sheet.id)?.aheadOfOrdinary;
+  const { answer, isWithheld } = useFollowed([sheet], drawn);
+  if (answer === undefined) return null;
+  return (
+    <span className="quiet" {...withheld(isWithheld)}>
+      ahead of {Math.round(answer)} of 100 ordinary schemes
+    </span>
+  );
 }
 
 /** Where a number stood before the last change of finish, if that moved it. */
@@ -108,8 +121,7 @@ interface Found {
 
 interface ScoreProps {
   readonly score: ScoreKey;
-  readonly alternative: string;
-  readonly value: number;
+  readonly sheet: ScoreSheet;
   readonly before: number | undefined;
   readonly findings: readonly Found[];
   /** Places of all the sheet's findings, in the order they are read. */
@@ -117,14 +129,15 @@ interface ScoreProps {
 }
 
 /** One score: its sentences with what would mend them, the number and a bar beside. */
-function Score({ score, alternative, value, before, findings, read }: ScoreProps) {
+function Score({ score, sheet, before, findings, read }: ScoreProps) {
+  const value = sheet.scores[score];
   const list = (some: readonly Found[]) => (
     <ul>
       {some.map(({ evidence, at, key }) => (
         <li key={key}>
           <Finding evidence={evidence} />
           {evidence.cost > 0 || evidence.kind === 'wasted' ? (
-            <Mending alternative={alternative} at={at} after={read.slice(0, read.indexOf(at))} />
+            <Mending sheet={sheet} at={at} after={read.slice(0, read.indexOf(at))} />
           ) : null}
         </li>
       ))}

@@ -3,7 +3,7 @@
  * worst score first, sentences before numbers.
  */
 
-import type { Closeness, ScoreSheet } from '../../score/comparison.ts';
+import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
 import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
 import { later } from '../later.tsx';
 import { useStaged } from '../onStage.ts';
@@ -11,6 +11,7 @@ import { useComparison } from './compared.ts';
 import { useDrawn } from './drawn.ts';
 import { Sheet } from './Sheet.tsx';
 import { lettersOf } from './scores.ts';
+import { useFollowed, withheld } from './withheld.ts';
 
 const Weights = later(
   'What matters to you',
@@ -57,45 +58,51 @@ function useStagedSheets(): readonly ScoreSheet[] {
 /** Alternatives up to which every pair is told; of more, each is told against the next best. */
 const mostInPairs = 3;
 
-const pairsOf = (count: number): number =>
-  count <= mostInPairs ? (count * (count - 1)) / 2 : count - 1;
-
 /** What is tried before one is said to be ahead. */
 const Why = () => <li className="standing-why">{closenessExplained}</li>;
 
-function worthTelling(all: readonly Closeness[], alternatives: readonly ScoreSheet[]) {
-  const isShown = (id: string): boolean => alternatives.some((sheet) => sheet.id === id);
-  const closeness = all.filter(({ a, b }) => isShown(a) && isShown(b));
-  if (alternatives.length <= mostInPairs) return closeness;
-  const order = [...alternatives].sort((one, other) => other.overall - one.overall);
-  const place = new Map(order.map(({ id }, at) => [id, at]));
-  const placeOf = (id: string): number => place.get(id) ?? -1;
-  return closeness
-    .filter(({ a, b }) => Math.abs(placeOf(a) - placeOf(b)) === 1)
-    .sort((one, other) => placeOf(one.a) + placeOf(one.b) - placeOf(other.a) - placeOf(other.b));
+type Pair = readonly [ScoreSheet, ScoreSheet];
+
+/** The pairs that are told, in the order of the first of each. */
+function pairsToTell(sheets: readonly ScoreSheet[]): Pair[] {
+  if (sheets.length <= mostInPairs) {
+    return sheets.flatMap((one, at) => sheets.slice(at + 1).map((other): Pair => [one, other]));
+  }
+  const order = [...sheets].sort((one, other) => other.overall - one.overall);
+  return order.slice(1).map((other, at) => [order[at]!, other]);
 }
+
+const isOf = ({ a, b }: Closeness, [one, other]: Pair): boolean =>
+  (a === one.id && b === other.id) || (a === other.id && b === one.id);
 
 /** How surely one alternative is ahead of another, colour uncertainty considered. */
 export function Standing() {
-  const comparison = useComparison();
   const sheets = useStagedSheets();
-  const closeness = useDrawn()?.closeness;
-  const letterOf = lettersOf(comparison);
+  const drawn = useDrawn();
   if (sheets.length < 2) return null;
-  // As many lines as will be told, so that nothing moves when they come.
-  const lines =
-    closeness === undefined
-      ? Array.from({ length: pairsOf(sheets.length) }, () => 'Trying how surely…')
-      : worthTelling(closeness, sheets).map((pair) => closenessSentence(pair, letterOf));
   return (
-    <ul
-      className={closeness === undefined ? 'standing quiet' : 'standing'}
-      aria-label="How surely one is ahead"
-    >
-      {[...lines.entries()].map(([at, line]) => (
-        <li key={at}>{line}</li>
+    <ul className="standing" aria-label="How surely one is ahead">
+      {pairsToTell(sheets).map((pair) => (
+        <Ahead key={pair.map(({ id }) => id).join()} pair={pair} drawn={drawn} />
       ))}
       <Why />
     </ul>
+  );
+}
+
+/** One pair's line; the last one keeps its room while they are tried anew. */
+function Ahead({ pair, drawn }: { pair: Pair; drawn: Comparison | undefined }) {
+  const letterOf = lettersOf(useComparison());
+  const now = drawn?.closeness.find((closeness) => isOf(closeness, pair));
+  const { answer, isWithheld } = useFollowed(pair, now);
+  return (
+    <li>
+      {answer === undefined ? null : (
+        <span {...withheld(isWithheld)}>{closenessSentence(answer, letterOf)}</span>
+      )}
+      {answer === undefined || isWithheld ? (
+        <span className="quiet">Trying how surely…</span>
+      ) : null}
+    </li>
   );
 }

@@ -41,7 +41,11 @@ function areasOf(sight: SightTable): ReadonlyMap<string, number> {
 }
 
 /** Finishes of an alternative with the parts that wear them. */
-export function wearOf(build: Build, alternative: Alternative, sight: SightTable): Wear[] {
+export function wearOf(
+  build: Pick<Build, 'parts' | 'finishes'>,
+  alternative: Alternative,
+  sight: SightTable,
+): Wear[] {
   const finishes = finishesByRef(build);
   const assignment = assignmentOf(build, alternative);
   const area = areasOf(sight);

@@ -34,6 +34,8 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
     /** How far the page may slide over the whole stage before it reaches the cars. */
     let spare = 0;
     let wide = -1;
+    /** What the page keeps clear at the window's upper edge where it scrolls to something. */
+    let clear = 0;
     let askedAt: number | undefined;
 
     const heightOf = (): number => element.getBoundingClientRect().height;
@@ -53,7 +55,10 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
     const tell = (): void => {
       const shorter = isAlways ? 0 : Math.max(0, tall.whole - tall.compact);
       element.style.setProperty('--shorter', `${shorter}px`);
-      root.setProperty('--stage-compact', `${isRoomy.matches ? tall.compact : 0}px`);
+      // Each new value restyles the whole page. On the bench only scrolling goes by it, and a line
+      // more or less there is worth none.
+      clear = isAlways ? tall.compact : Math.max(clear, tall.compact);
+      root.setProperty('--stage-compact', `${isRoomy.matches ? clear : 0}px`);
     };
     const settle = (): void => {
       const scrolled = -frame.getBoundingClientRect().top;
@@ -74,6 +79,7 @@ export function useCompact(stage: RefObject<HTMLElement | null>, isAlways: boole
       if (element.dataset.filling !== undefined) return;
       if (element.offsetWidth !== wide) {
         wide = element.offsetWidth;
+        clear = 0;
         show('whole');
         tall.whole = heightOf();
         spare = tall.whole - standsEnd();

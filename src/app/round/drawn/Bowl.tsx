@@ -31,13 +31,14 @@ export function Bowl({ finish, light }: { finish: EmbeddedFinish; light: LightId
         </clipPath>
       </defs>
       <ellipse class="bowl-shadow" cx="32" cy="42.6" rx="27" ry="4.4" />
+      <path class="neck-shadow" d={neck} />
       <path class="neck" d={neck} />
       <path class="ridge" d={ridge} />
       <path d={bowl} fill={`url(#${id}f)`} />
-      <g clip-path={`url(#${id}c)`}>
-        {grain === undefined ? null : <path d={bowl} fill={`url(#grain-${grain})`} />}
-        <path d={bounce} fill="#fff" opacity={lampOpacity * 0.22} filter={`url(#${id}b)`} />
-        <path d={lamp} fill="#fff" opacity={lampOpacity} filter={`url(#${id}b)`} />
+      {grain === undefined ? null : <path d={bowl} fill={`url(#grain-${grain})`} />}
+      <g clip-path={`url(#${id}c)`} filter={`url(#${id}b)`} fill="#fff">
+        <path d={bounce} fill-opacity={lampOpacity * 0.22} />
+        <path d={lamp} fill-opacity={lampOpacity} />
       </g>
       <path class={grain === 'fuzz' ? 'bowl-edge bowl-fuzz' : 'bowl-edge'} d={bowl} />
     </svg>

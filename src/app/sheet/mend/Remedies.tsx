@@ -2,18 +2,21 @@
  * Remedies as buttons that do them. Each says beforehand what it would change, and shows it on its
  * car while it is pointed at or has the focus; pressing it is one step of undo.
  */
-import { useEffect, useId } from 'react';
+import { useEffect, useId, useMemo } from 'react';
+import type { ScoreSheet } from '../../../score/comparison.ts';
 import { type Remedy, withChanges } from '../../../score/remedy/remedy.ts';
 import { sayDone } from '../../pieces/said.ts';
 import { pointAt } from '../../pointing.ts';
 import { edit, endStep } from '../../store.ts';
+import { useFollowed, withheld } from '../withheld.ts';
 import { previewOf, usePreviewing } from './previewing.ts';
+import { useRoom } from './room.ts';
 import { useRemedies } from './suggested.ts';
 import './mend.css';
 
 export interface RemediesProps {
-  readonly alternative: string;
-  /** Place of the finding in the evidence of the alternative's sheet. */
+  readonly sheet: ScoreSheet;
+  /** Place of the finding in the evidence of the sheet. */
   readonly at: number;
   /** Places of the findings read before it; what mends one of them is offered there. */
   readonly after?: readonly number[];
@@ -22,29 +25,41 @@ export interface RemediesProps {
 }
 
 /** The best remedy of a finding, and the others folded. */
-export function Remedies({ alternative, at, after = [], isBrief = false }: RemediesProps) {
-  const all = useRemedies(alternative);
-  const offered = new Set(after.flatMap((earlier) => all[earlier]?.[0]?.label ?? []));
-  const [first, ...rest] = all[at] ?? [];
-  if (first === undefined) return null;
-  const others = rest.filter(({ label }) => !offered.has(label));
+export function Remedies({ sheet, at, after, isBrief = false }: RemediesProps) {
+  const all = useRemedies(sheet.id);
+  const found = useMemo(() => all && waysIn(all, at, after ?? []), [all, at, after]);
+  const { answer, isWithheld } = useFollowed([sheet], found);
+  const place = useRoom(isBrief && answer?.first !== undefined, isWithheld);
+  if (answer?.first === undefined) return null;
+  const { first, isOffered, others } = answer;
   return (
-    <div className="remedies">
-      {offered.has(first.label) ? (
+    <div className="remedies" ref={place} hidden={isBrief && isWithheld} {...withheld(isWithheld)}>
+      {isOffered ? (
         <p className="remedy remedy-told">“{first.label}”, above, mends this too.</p>
       ) : (
-        <Way alternative={alternative} remedy={first} />
+        <Way alternative={sheet.id} remedy={first} />
       )}
       {isBrief || others.length === 0 ? null : (
         <details>
           <summary>{others.length === 1 ? 'Another way' : `${others.length} other ways`}</summary>
           {others.map((remedy) => (
-            <Way key={remedy.label} alternative={alternative} remedy={remedy} />
+            <Way key={remedy.label} alternative={sheet.id} remedy={remedy} />
           ))}
         </details>
       )}
     </div>
   );
+}
+
+/** The remedies of one finding, what is offered above it left out. */
+function waysIn(all: readonly (readonly Remedy[])[], at: number, after: readonly number[]) {
+  const offered = new Set(after.flatMap((earlier) => all[earlier]?.[0]?.label ?? []));
+  const [first, ...rest] = all[at] ?? [];
+  return {
+    first,
+    isOffered: first !== undefined && offered.has(first.label),
+    others: rest.filter(({ label }) => !offered.has(label)),
+  };
 }
 
 /** Where the mouse was last; a button that comes to lie under a resting one is not pointed at. */

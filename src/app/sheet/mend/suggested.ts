@@ -80,14 +80,11 @@ useViewing.subscribe((now, before) => {
   if (now.liveness !== before.liveness) searchOnceCalm();
 });
 
-/** Remedies for every finding of an alternative, in the order of its evidence; none until found. */
-export function useRemedies(alternative: string): Mended['remedies'] {
+/** Remedies for every finding of an alternative, in the order of its evidence, once found. */
+export function useRemedies(alternative: string): Mended['remedies'] | undefined {
   const { build } = useWork();
-  const read = (): Mended['remedies'] => foundFor(build)?.get(alternative) ?? none;
-  return useSyncExternalStore(listen, read);
+  return useSyncExternalStore(listen, () => foundFor(build)?.get(alternative));
 }
-
-const none: Mended['remedies'] = [];
 
 function listen(listener: () => void): () => void {
   listeners.add(listener);

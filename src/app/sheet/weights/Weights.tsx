@@ -1,10 +1,10 @@
 /** What matters to you: six weights in plain words, and at once what they do to the order. */
-import { useId, useState } from 'react';
+import { memo, useCallback, useId, useState } from 'react';
 import { defaultWeights } from '../../../build/build.ts';
 import type { ScoreSheet } from '../../../score/comparison.ts';
 import { type ScoreKey, scoreKeys } from '../../../score/evidence.ts';
 import { scoreNames } from '../../../score/name.ts';
-import { edit, endStep, useWork } from '../../store.ts';
+import { edit, endStep, useBench } from '../../store.ts';
 import {
   isUsual,
   mostTimes,
@@ -28,13 +28,16 @@ interface WeightsProps {
 
 /** The panel. */
 export function Weights({ sheets, isUnfolded = isRoomy() }: WeightsProps) {
-  const { weights } = useWork().build;
+  const weights = useBench(({ work }) => work!.build.weights);
   const [refused, setRefused] = useState<ScoreKey>();
-  const set = (key: ScoreKey, times: number): void => {
-    const changed = withTimes(weights, key, times);
-    setRefused(changed === undefined ? key : undefined);
-    if (changed !== undefined) edit((build) => withWeights(build, changed), `weight/${key}`);
-  };
+  const set = useCallback(
+    (key: ScoreKey, times: number): void => {
+      const changed = withTimes(weights, key, times);
+      setRefused(changed === undefined ? key : undefined);
+      if (changed !== undefined) edit((build) => withWeights(build, changed), `weight/${key}`);
+    },
+    [weights],
+  );
   const letters = usualOrder(sheets);
   const now = [...sheets].sort((one, other) => other.overall - one.overall);
   const isSameOrder = now.map(({ letter }) => letter).join(', ') === letters;
@@ -50,7 +53,7 @@ export function Weights({ sheets, isUnfolded = isRoomy() }: WeightsProps) {
           times={timesUsual(weights, key)}
           share={shareOf(weights, key)}
           isRefused={refused === key}
-          onTimes={(times) => set(key, times)}
+          onTimes={set}
         />
       ))}
       <div role="status">
@@ -94,11 +97,12 @@ interface WeightProps {
   readonly times: number;
   readonly share: number;
   readonly isRefused: boolean;
-  readonly onTimes: (times: number) => void;
+  readonly onTimes: (score: ScoreKey, times: number) => void;
 }
 
 /** One slider from not at all to a lot, with the share it comes to. */
-function Weight({ score, times, share, isRefused, onTimes }: WeightProps) {
+const Weight = memo(function Weight(props: WeightProps) {
+  const { score, times, share, isRefused, onTimes } = props;
   const id = useId();
   const words = timesInWords(times);
   const percent = `${Math.round(share)}\u00a0%`;
@@ -117,8 +121,8 @@ function Weight({ score, times, share, isRefused, onTimes }: WeightProps) {
         value={Math.min(mostTimes, times)}
         aria-valuetext={`${words}, ${percent} of the overall`}
         aria-invalid={isRefused}
-        onChange={({ currentTarget }) => onTimes(Number(currentTarget.value))}
+        onChange={({ currentTarget }) => onTimes(score, Number(currentTarget.value))}
       />
     </div>
   );
-}
+});
