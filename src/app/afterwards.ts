@@ -1,5 +1,5 @@
 /** What need not be told in the same frame as a change: a value, once the next frame has been shown. */
-import { useEffect, useState } from 'react';
+import { type RefObject, useEffect, useState } from 'react';
 
 /** `value` as it was in the frame before, until the frame with the new one is on screen. */
 export function useAfterwards<Value extends object | string>(value: Value): Value {
@@ -15,4 +15,22 @@ export function useAfterwards<Value extends object | string>(value: Value): Valu
     };
   }, [value]);
   return shown;
+}
+
+/** `value` where `place` is in the window; out of sight, as `useAfterwards` has it. */
+export function useInSight<Value extends object>(
+  place: RefObject<Element | null>,
+  value: Value,
+): Value {
+  const [isInSight, setInSight] = useState(true);
+  const late = useAfterwards(value);
+  useEffect(() => {
+    if (place.current === null) return;
+    const watching = new IntersectionObserver((entries) => {
+      setInSight(entries.at(-1)?.isIntersecting ?? true);
+    });
+    watching.observe(place.current);
+    return () => watching.disconnect();
+  }, [place]);
+  return isInSight ? value : late;
 }

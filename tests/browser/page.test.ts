@@ -130,7 +130,11 @@ describe('changing a finish', () => {
     };
     expect(after.paint).not.toBe(before.paint);
     expect(after.overall).toBeGreaterThan(before.overall);
-    expect(await sheet.textContent()).not.toMatch(/Marigold shows in the cabin only/);
+    // On the card in the same frame; sheets out of sight follow in the next.
+    expect(await page.getByRole('article', { name: 'Alternative A' }).textContent()).not.toMatch(
+      /Marigold shows in the cabin only/,
+    );
+    await expect.poll(() => sheet.textContent()).not.toMatch(/Marigold shows in the cabin only/);
 
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(await overallOf(page, 'A')).toBe(before.overall);

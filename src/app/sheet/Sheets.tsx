@@ -3,8 +3,10 @@
  * worst score first, sentences before numbers.
  */
 
+import { useMemo, useRef } from 'react';
 import type { Closeness, Comparison, ScoreSheet } from '../../score/comparison.ts';
 import { closenessExplained, closenessSentence } from '../../score/sentence.ts';
+import { useInSight } from '../afterwards.ts';
 import { later } from '../later.tsx';
 import { useStaged } from '../onStage.ts';
 import { useComparison } from './compared.ts';
@@ -20,9 +22,10 @@ const Weights = later(
 
 /** All score sheets side by side. */
 export function Sheets() {
-  const sheets = useStagedSheets();
+  const place = useRef<HTMLElement>(null);
+  const sheets = useInSight(place, useStagedSheets());
   return (
-    <section className="sheets-section" aria-labelledby="sheets-title">
+    <section className="sheets-section" aria-labelledby="sheets-title" ref={place}>
       <h2 id="sheets-title" className="section-title">
         Score sheets
         <small>
@@ -52,7 +55,8 @@ export function Sheets() {
 /** Sheets of the alternatives that are being compared. */
 function useStagedSheets(): readonly ScoreSheet[] {
   const { alternatives } = useComparison();
-  return useStaged().flatMap(({ at }) => alternatives[at] ?? []);
+  const staged = useStaged();
+  return useMemo(() => staged.flatMap(({ at }) => alternatives[at] ?? []), [alternatives, staged]);
 }
 
 /** Alternatives up to which every pair is told; of more, each is told against the next best. */

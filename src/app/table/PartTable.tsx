@@ -2,9 +2,10 @@
  * Parts down, alternatives across, a spoon in each cell. Rows that differ come first; rows alike
  * are folded away and unfold in place.
  */
-import { type ReactNode, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { finishesByRef } from '../../build/build.ts';
 import { uncoveredParts } from '../../build/coverage.ts';
+import { useInSight } from '../afterwards.ts';
 import { AddAlternative } from '../alternatives/AddAlternative.tsx';
 import { AlternativeName } from '../alternatives/AlternativeName.tsx';
 import { later } from '../later.tsx';
@@ -27,9 +28,9 @@ const LeftOut = later(
 
 /** The part table of the open build. */
 export function PartTable() {
-  const { key, build, car } = useWork();
-  const staged = useStaged();
-  const compared = useStagedBuild();
+  const place = useRef<HTMLElement>(null);
+  const { work, staged, compared } = useInSight(place, useTold());
+  const { key, build, car } = work;
   // What differs is asked anew once others are compared.
   const kept = useKept([key, ...staged.map(({ alternative }) => alternative.id).sort()].join());
   const { differing, alikeOpen, alikeSettled } = rowsOf(compared, kept);
@@ -53,7 +54,7 @@ export function PartTable() {
   const isWhole =
     build.parts.every(({ absent }) => !absent) && uncoveredParts(build, car.sight).length === 0;
   return (
-    <section className="part-table" aria-labelledby="parts-title">
+    <section className="part-table" aria-labelledby="parts-title" ref={place}>
       <Beginning />
 
       <div className="section-head">
@@ -93,6 +94,14 @@ export function PartTable() {
       <Carried />
     </section>
   );
+}
+
+/** What the table tells of. */
+function useTold() {
+  const work = useWork();
+  const staged = useStaged();
+  const compared = useStagedBuild();
+  return useMemo(() => ({ work, staged, compared }), [work, staged, compared]);
 }
 
 /** Parts that have differed since these alternatives were first compared. */
