@@ -3,7 +3,7 @@
  * page: a press on another spoon of the mirrors, on the demo.
  *
  * What counts is the work of the page's own thread: from the press until scores, sentences and
- * spoons stand in the document, and from the start of the next frame until it has been styled, laid
+ * spoons in sight stand in the document, and from the start of the next frame until it has been styled, laid
  * out, painted and handed over. Waiting for that frame to begin is left out, since it depends on
  * when one presses; so are the card's own time and what follows from the worker (how surely one is
  * ahead). Run `npm run build` first.
@@ -30,6 +30,8 @@ export async function changeRows(): Promise<Row[]> {
 
 async function changeRow(id: string, what: string): Promise<Row> {
   const isLive = id === 'page.change.live';
+  const hasSheets = id === 'page.change.sheets';
+  const toldIn = hasSheets ? '.cars, .sheets' : '.cars';
   const [browser, host] = await Promise.all([
     startBrowser(isLive ? liveInSoftware : undefined),
     serve(built, '/'),
@@ -40,13 +42,13 @@ async function changeRow(id: string, what: string): Promise<Row> {
     // By key: over a page that has just changed, a mouse asks for layout before the frame begins.
     await page.locator('[data-cell$="/mirrors"]').first().press('Enter');
     await page.locator('.chooser input[type=radio]').nth(2).waitFor();
-    if (id === 'page.change.sheets') {
+    if (hasSheets) {
       await page.evaluate(() => document.querySelector('.sheets')?.scrollIntoView());
     }
     await page.waitForTimeout(isLive ? 5000 : 1500);
     const works: Work[] = [];
     for (let k = 0; k < (isLive ? 13 : changes); k++) {
-      works.push(await changeOnce(page, (k + 1) % 2));
+      works.push(await changeOnce(page, (k + 1) % 2, toldIn));
       // Answers from the worker and pictures of the card are left to come before the next press.
       await page.waitForTimeout(isLive ? 1500 : 250);
     }
@@ -73,12 +75,15 @@ interface Work {
   readonly frame: number;
 }
 
-const changeOnce = (page: Page, spoon: number): Promise<Work> =>
+/** One press; every place of `toldIn` has to tell something else once it is over. */
+const changeOnce = (page: Page, spoon: number, toldIn: string): Promise<Work> =>
   page.evaluate(
-    (at) =>
+    ({ at, places }) =>
       new Promise<Work>((answer, refuse) => {
         const spoons = document.querySelectorAll<HTMLInputElement>('.chooser input[type=radio]');
-        const before = document.querySelector('.sheets')?.textContent;
+        const told = (): (string | null)[] =>
+          [...document.querySelectorAll(places)].map(({ textContent }) => textContent);
+        const before = told();
         let start = 0;
         let done = 0;
         // Asked for first, so that it is called first when the frame begins.
@@ -93,9 +98,9 @@ const changeOnce = (page: Page, spoon: number): Promise<Work> =>
         start = performance.now();
         spoons[at]!.click();
         done = performance.now();
-        if (document.querySelector('.sheets')?.textContent === before) {
+        if (told().some((text, k) => text === before[k])) {
           refuse(new Error('the press changed nothing that is told'));
         }
       }),
-    spoon,
+    { at: spoon, places: toldIn },
   );
