@@ -3,10 +3,10 @@
  * page: a press on another spoon of the mirrors, on the demo.
  *
  * What counts is the work of the page's own thread: from the press until scores, sentences and
- * spoons in sight stand in the document, and from the start of the next frame until it has been styled, laid
- * out, painted and handed over. Waiting for that frame to begin is left out, since it depends on
- * when one presses; so are the card's own time and what follows from the worker (how surely one is
- * ahead). Run `npm run build` first.
+ * spoons in sight stand in the document, and from the start of the next frame until it has been
+ * styled, laid out, painted and handed over. Waiting for that frame to begin is left out, since it
+ * depends on when one presses; so are the card's own time and what follows from the worker (how
+ * surely one is ahead). Run `npm run build` first.
  */
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
@@ -81,9 +81,8 @@ const changeOnce = (page: Page, spoon: number, toldIn: string): Promise<Work> =>
     ({ at, places }) =>
       new Promise<Work>((answer, refuse) => {
         const spoons = document.querySelectorAll<HTMLInputElement>('.chooser input[type=radio]');
-        const told = (): (string | null)[] =>
-          [...document.querySelectorAll(places)].map(({ textContent }) => textContent);
-        const before = told();
+        const told = [...document.querySelectorAll(places)];
+        const before = told.map(({ textContent }) => textContent);
         let start = 0;
         let done = 0;
         // Asked for first, so that it is called first when the frame begins.
@@ -98,7 +97,7 @@ const changeOnce = (page: Page, spoon: number, toldIn: string): Promise<Work> =>
         start = performance.now();
         spoons[at]!.click();
         done = performance.now();
-        if (told().some((text, k) => text === before[k])) {
+        if (told.some(({ textContent }, k) => textContent === before[k])) {
           refuse(new Error('the press changed nothing that is told'));
         }
       }),
