@@ -81,7 +81,7 @@ describe('a worker that never came', () => {
     const withheld = /\/(drawing|thinking)-[^/]*\.js/;
     await start(withheld);
     await page.waitForTimeout(1500);
-    expect(await page.locator('.standing.quiet').count()).toBe(1);
+    expect(await page.locator('.standing').getByText('Trying how surely…').count()).toBe(3);
     await page.unroute(withheld);
     await change();
     await page.locator('.standing li', { hasText: /[ABC]/ }).first().waitFor();
